@@ -1,0 +1,22 @@
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Domain.Catalogues;
+
+/// <summary>A supply of a switch or midspan.</summary>
+/// <param name="Id">The name of this supply within the model.</param>
+/// <param name="PortWatts">What it leaves for all powered ports together [W]; null when not known or when there are none.</param>
+/// <param name="PortVolts">The voltage at the ports [V]; null when not declared, then the least of the standard counts.</param>
+/// <param name="Rated">Its rated output [W]; null when not known.</param>
+/// <param name="Efficiency">Efficiency by share of the rated output; empty when not known.</param>
+/// <param name="Input">ac or dc; null when not known.</param>
+/// <param name="InputVolts">The range of input voltage [V], written as a range; null when not known.</param>
+/// <param name="Price">What this supply adds to the price; null when not known.</param>
+public sealed record SupplyModel(
+    string Id,
+    Given<Watts>? PortWatts,
+    Given<Volts>? PortVolts,
+    Given<Watts>? Rated,
+    IReadOnlyList<EfficiencyPoint> Efficiency,
+    string? Input,
+    Given<Volts>? InputVolts,
+    Given<Money>? Price);

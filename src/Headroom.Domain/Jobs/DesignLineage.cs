@@ -1,0 +1,82 @@
+namespace Headroom.Domain.Jobs;
+
+/// <summary>Completes a design that only says what differs from another.</summary>
+public static class DesignLineage
+{
+    /// <summary>The design with everything it takes over from the designs it is like.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="id">The id of the design.</param>
+    /// <returns>The whole design, or null when the job has none of that id, or its line of likeness is broken or runs in a ring.</returns>
+    public static Design? Whole(Job job, string id)
+    {
+        var line = new List<Design>();
+        var next = id;
+        while (next is not null)
+        {
+            var design = job.Designs.FirstOrDefault(d => d.Id == next);
+            if (design is null || line.Contains(design))
+                return null;
+            line.Add(design);
+            next = design.Like;
+        }
+
+        line.Reverse();
+        return line.Skip(1).Aggregate(line[0], Over);
+    }
+
+    private static Design Over(Design under, Design over) => over with
+    {
+        Like = null,
+        Switches = Merge(under.Switches, over.Switches, over.Removed, (s => s.Id, SwitchOver)),
+        Injectors = Merge(under.Injectors, over.Injectors, over.Removed, (i => i.Id, InjectorOver)),
+        Standby = Merge(under.Standby, over.Standby, over.Removed, (s => s.Id, StandbyOver)),
+        Uplinks = over.Uplinks ?? (over.Removed.Contains("uplinks") ? [] : under.Uplinks),
+        Patch = Merge(under.Patch, over.Patch, over.Removed, (p => p.What, (_, mine) => mine)),
+        Removed = [],
+    };
+
+    private static List<T> Merge<T>(
+        IReadOnlyList<T> under, IReadOnlyList<T> over, IReadOnlyList<string> removed, (Func<T, string> Id, Func<T, T, T> Over) how)
+    {
+        var gone = removed.ToHashSet();
+        var mine = over.ToDictionary(how.Id);
+        var merged = new List<T>(under.Count + over.Count);
+        foreach (var item in under)
+        {
+            var id = how.Id(item);
+            if (mine.Remove(id, out var changed))
+                merged.Add(how.Over(item, changed));
+            else if (!gone.Contains(id))
+                merged.Add(item);
+        }
+
+        merged.AddRange(over.Where(item => mine.ContainsKey(how.Id(item))));
+        return merged;
+    }
+
+    private static PlacedSwitch SwitchOver(PlacedSwitch under, PlacedSwitch over) => over with
+    {
+        Model = over.Model ?? under.Model,
+        Supply = over.Supply ?? (over.Model is null || over.Model == under.Model ? under.Supply : null),
+        Standing = over.Standing.Over(under.Standing),
+        FedBy = over.FedBy ?? under.FedBy,
+        Level = over.Level ?? under.Level,
+        Setting = over.Setting.Over(under.Setting),
+        PassivePorts = over.PassivePorts ?? under.PassivePorts,
+    };
+
+    private static PlacedInjector InjectorOver(PlacedInjector under, PlacedInjector over) => over with
+    {
+        Model = over.Model ?? under.Model,
+        Standing = over.Standing.Over(under.Standing),
+        FedBy = over.FedBy ?? under.FedBy,
+        From = over.From.Count > 0 ? over.From : under.From,
+    };
+
+    private static PlacedStandby StandbyOver(PlacedStandby under, PlacedStandby over) => over with
+    {
+        Model = over.Model ?? under.Model,
+        Standing = over.Standing.Over(under.Standing),
+        BatteryAge = over.BatteryAge ?? under.BatteryAge,
+    };
+}

@@ -1,0 +1,10 @@
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Domain.Jobs;
+
+/// <summary>How a closet is shut off from the room around it.</summary>
+/// <param name="Walls">What the walls are made of, as written; null when not written.</param>
+/// <param name="Exposed">The faces that touch the surrounding air: front, back, left, right, sides, top, bottom.</param>
+/// <param name="Vents">Free area of the vents [m²], 0 for <c>none</c>; null when not surveyed.</param>
+/// <param name="Beside">The space its faces look into; null when not written.</param>
+public sealed record Enclosure(string? Walls, IReadOnlyList<string> Exposed, Given<SquareMetres>? Vents, string? Beside);

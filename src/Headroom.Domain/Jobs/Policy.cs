@@ -1,0 +1,51 @@
+using Headroom.Domain.Findings;
+
+namespace Headroom.Domain.Jobs;
+
+/// <summary>The house rules: reserves that are to be kept and what else the firm decides once.</summary>
+/// <param name="Reserves">The reserve wanted, by the name of the limit's kind (<c>power</c>, <c>ports</c>, <c>volts</c> ...).</param>
+/// <param name="Growth">What is to be added over the years, by port kind (<c>powered ports</c>, <c>all ports</c>).</param>
+/// <param name="PricesAsOf">The day on which the prices were right; null when not written.</param>
+/// <param name="At">Where it stands in the file.</param>
+public sealed record Policy(
+    IReadOnlyDictionary<string, Reserve> Reserves,
+    IReadOnlyDictionary<string, Reserve> Growth,
+    DateOnly? PricesAsOf,
+    Place At)
+{
+    /// <summary>The kinds of limit that have a reserve of a fifth unless the policy says otherwise; all others have none.</summary>
+    public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "ports", "rack", "weight" };
+
+    /// <summary>The kinds of limit for which a reserve can be written, with what an amount is measured in.</summary>
+    public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>
+    {
+        ["power"] = "W",
+        ["ports"] = "ports",
+        ["volts"] = "V",
+        ["amperes"] = "A",
+        ["start"] = "ms",
+        ["keep-alive"] = "mA",
+        ["length"] = "m",
+        ["sound"] = "dB",
+        ["temperature"] = "K",
+        ["runtime"] = "min",
+        ["uplink"] = "Mb/s",
+        ["fibre"] = "dB",
+        ["rack"] = "U",
+        ["depth"] = "mm",
+        ["weight"] = "kg",
+        ["fill"] = "%",
+        ["money"] = "%",
+    };
+
+    /// <summary>The rules when nobody has written any.</summary>
+    public static Policy None { get; } = new(new Dictionary<string, Reserve>(), new Dictionary<string, Reserve>(), null, Place.None);
+
+    /// <summary>The reserve that is to be kept of a kind of limit.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>The policy's reserve, else a fifth or none by the kind.</returns>
+    public Reserve ReserveOf(string kind) =>
+        Reserves.TryGetValue(kind, out var reserve) ? reserve
+        : AFifthByDefault.Contains(kind) ? Reserve.Fifth
+        : Reserve.Nothing;
+}

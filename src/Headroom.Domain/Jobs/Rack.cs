@@ -1,0 +1,21 @@
+using Headroom.Domain.Findings;
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Domain.Jobs;
+
+/// <summary>A rack or wall cabinet.</summary>
+/// <param name="Id">The id people say.</param>
+/// <param name="In">The space it stands in.</param>
+/// <param name="Height">Usable height [U]; null when not surveyed.</param>
+/// <param name="Depth">Usable depth behind the front rails [m]; null when not surveyed.</param>
+/// <param name="Load">The most it may carry [kg]; null when not known.</param>
+/// <param name="PlugsBehind">Depth that plugs and cables need behind a unit [m]; null when not written.</param>
+/// <param name="At">Where it stands in the file.</param>
+public sealed record Rack(
+    string Id,
+    string In,
+    Given<RackUnits>? Height,
+    Given<Metres>? Depth,
+    Given<Kilograms>? Load,
+    Given<Metres>? PlugsBehind,
+    Place At);

@@ -1,0 +1,16 @@
+namespace Headroom.Domain.Jobs;
+
+/// <summary>What the building dictates, whichever design is chosen.</summary>
+/// <param name="Spaces">Rooms, cupboards, yards.</param>
+/// <param name="Listeners">People who must not be disturbed, at a spot.</param>
+/// <param name="Racks">Racks and wall cabinets.</param>
+/// <param name="Pathways">Conduits, trays and other ways of cables.</param>
+/// <param name="Drops">Outlets with their cables.</param>
+/// <param name="Endpoints">What is connected.</param>
+public sealed record Survey(
+    IReadOnlyList<Space> Spaces,
+    IReadOnlyList<Listener> Listeners,
+    IReadOnlyList<Rack> Racks,
+    IReadOnlyList<Pathway> Pathways,
+    IReadOnlyList<Drop> Drops,
+    IReadOnlyList<Endpoint> Endpoints);

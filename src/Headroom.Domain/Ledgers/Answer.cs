@@ -1,0 +1,7 @@
+namespace Headroom.Domain.Ledgers;
+
+/// <summary>A question people ask, answered from the study.</summary>
+/// <param name="Subject">The thing it is about.</param>
+/// <param name="Question">The question.</param>
+/// <param name="Text">The answer in plain words.</param>
+public sealed record Answer(string Subject, string Question, string Text);

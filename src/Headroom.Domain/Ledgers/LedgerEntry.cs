@@ -1,0 +1,85 @@
+using Headroom.Domain.Jobs;
+
+namespace Headroom.Domain.Ledgers;
+
+/// <summary>One limit of the job. Left = limit - demand everywhere: for a limit of the sense "at least" the demand is what is needed and the limit what is there.</summary>
+public sealed record LedgerEntry
+{
+    /// <summary>The stable, readable id: <c>discipline/subject/quantity</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The discipline, such as <c>power</c>.</summary>
+    public required string Discipline { get; init; }
+
+    /// <summary>The thing it is about, as people call it.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>The last part of the id, such as <c>watts</c>.</summary>
+    public required string Quantity { get; init; }
+
+    /// <summary>What it is a limit of, in words: <c>watts after an outage</c>.</summary>
+    public required string What { get; init; }
+
+    /// <summary>The unit of all its numbers.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>The kind of limit, for which the policy may have a reserve (<see cref="Policy.Kinds"/>).</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Which way the limit works.</summary>
+    public Sense Sense { get; init; }
+
+    /// <summary>What is asked or needed; null when not known; the known part when <see cref="Parts"/> says so.</summary>
+    public double? Demand { get; init; }
+
+    /// <summary>What may be asked beyond the demand, such as growth; drawn hatched, not judged; null when nothing.</summary>
+    public double? Peak { get; init; }
+
+    /// <summary>The limit, or what is there; null when not known.</summary>
+    public double? Limit { get; init; }
+
+    /// <summary>The reserve wanted, in the entry's unit; null when the limit is not known.</summary>
+    public double? Reserve { get; init; }
+
+    /// <summary>Limit - demand, before rounding; null when one is not known.</summary>
+    public double? Left => Limit - Demand;
+
+    /// <summary>What the study came to.</summary>
+    public required Verdict Studied { get; init; }
+
+    /// <summary>The verdict that counts: <see cref="Verdict.Clear"/> when overruled, else the study's.</summary>
+    public Verdict Verdict => Overruled is null ? Studied : Verdict.Clear;
+
+    /// <summary>Half the interval of what is left; null when no input has an interval.</summary>
+    public double? PlusMinus { get; init; }
+
+    /// <summary>True when the expected value is inside the limit, but its interval reaches beyond.</summary>
+    public bool MayBeShort => Studied is Verdict.Clear or Verdict.Tight && PlusMinus is { } half && Left is { } left && left - half < 0;
+
+    /// <summary>How many parts of a sum are known; null when all are.</summary>
+    public KnownParts? Parts { get; init; }
+
+    /// <summary>The one question to ask on site; null when nothing is missing.</summary>
+    public string? Question { get; init; }
+
+    /// <summary>Codes of the cautions that apply.</summary>
+    public IReadOnlyList<Caution> Cautions { get; init; } = [];
+
+    /// <summary>What would mend it, costless first; empty when nothing is to be mended.</summary>
+    public IReadOnlyList<string> Advice { get; init; } = [];
+
+    /// <summary>What was assumed, in words; empty when nothing.</summary>
+    public IReadOnlyList<string> Assumed { get; init; } = [];
+
+    /// <summary>Other ways of counting or other states, shown beside it without verdict.</summary>
+    public IReadOnlyList<BesideRow> Beside { get; init; } = [];
+
+    /// <summary>What was measured of the same thing; empty when nothing.</summary>
+    public IReadOnlyList<Comparison> Measured { get; init; } = [];
+
+    /// <summary>Who set the study's verdict aside, and why; null when nobody.</summary>
+    public Overruling? Overruled { get; init; }
+
+    /// <summary>Tells, works out and turns around the entry on demand.</summary>
+    public required IEntryStory Story { get; init; }
+}

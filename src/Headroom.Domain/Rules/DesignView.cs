@@ -9,6 +9,9 @@ internal sealed class DesignView(Design whole, JobNames names)
     /// <summary>The design with all that it takes over.</summary>
     public Design Whole { get; } = whole;
 
+    /// <summary>The designs it is like, from the nearest.</summary>
+    public IReadOnlyList<string> Likes { get; } = LikesOf(whole.Id, names);
+
     /// <summary>Switches by id.</summary>
     public Dictionary<string, PlacedSwitch> Switches { get; } = JobNames.By(whole.Switches, s => s.Id);
 
@@ -44,7 +47,15 @@ internal sealed class DesignView(Design whole, JobNames names)
     /// <summary>The port group that holds a port; null when the model has no such port.</summary>
     public static PortGroup? GroupOf(SwitchModel model, int port) => model.Ports.FirstOrDefault(g => g.First <= port && port <= g.Last);
 
-    /// <summary>The ports of a model in words: <c>1..8 and 9..10</c>.</summary>
-    public static string PortsInWords(SwitchModel model) =>
-        string.Join(" and ", model.Ports.Select(g => g.First == g.Last ? $"{g.First}" : $"{g.First}..{g.Last}"));
+    /// <summary>Ports in words: <c>1..8 and 9..10</c>.</summary>
+    public static string PortsInWords(IEnumerable<PortGroup> groups) =>
+        string.Join(" and ", groups.Select(g => g.First == g.Last ? $"{g.First}" : $"{g.First}..{g.Last}"));
+
+    private static List<string> LikesOf(string id, JobNames names)
+    {
+        var likes = new List<string>();
+        for (var like = names.Designs[id].Like; like is not null; like = names.Designs[like].Like)
+            likes.Add(like);
+        return likes;
+    }
 }

@@ -22,9 +22,10 @@ public static class JobRules
         PolicyRules.Check(job.Policy, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
-            .Select(whole => new DesignView(whole, names)).ToList();
+            .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
         foreach (var view in views)
             CheckDesign(view, names, slips);
+        slips.End();
         ReadingRules.Check(names, views, slips);
         Ask(names, views, slips);
         return slips.Findings;
@@ -32,6 +33,7 @@ public static class JobRules
 
     private static void CheckDesign(DesignView view, JobNames names, Slips slips)
     {
+        slips.Begin(view.Whole.Id, view.Likes);
         IdRules.Check(view, names, slips);
         UnitRules.Check(view, names, slips);
         SwitchRules.Check(view, names, slips);

@@ -35,9 +35,9 @@ internal static class PortRules
         {
             var model = view.ModelOf(unit);
             if (port.Port is not { } number)
-                NotSaid(cord, model is null ? "several ports" : $"the ports {DesignView.PortsInWords(model)}", slips);
+                NotSaid(cord, model is null ? "several ports" : $"the ports {DesignView.PortsInWords(model.Ports)}", slips);
             else if (model is not null && DesignView.GroupOf(model, number) is null)
-                None(cord, $"model {model.Id} has the ports {DesignView.PortsInWords(model)}", slips);
+                None(cord, $"model {model.Id} has the ports {DesignView.PortsInWords(model.Ports)}", slips);
             return port;
         }
 
@@ -96,7 +96,7 @@ internal static class PortRules
         if (ports is not { } has || cords <= has)
             return;
         var said = new Said(
-            $"{cords} cords lead to {id} in design {view.Whole.Id}",
+            $"{cords} cords lead to {id}",
             $"model {model} has {Count(has)}",
             "Take some to another unit, or take a model with more ports.");
         slips.Add(RuleCodes.UnitFull, at, said, id);

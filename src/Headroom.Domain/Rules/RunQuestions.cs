@@ -52,7 +52,7 @@ internal static class RunQuestions
             slips.Add(RuleCodes.CopperClad, drop.At, Clad(drop, id), id);
         var air = piece.Ambient ?? (piece.By is { } by ? names.Pathways.GetValueOrDefault(by)?.Ambient : null);
         if (air is not null && cable.MostTemperature is { } most && air.Value.Value > most.Value.Value)
-            slips.Add(RuleCodes.CableTooWarm, Where(air, drop), Warm(drop, air, cable));
+            slips.Add(RuleCodes.CableTooWarm, Where(air, drop), Warm(drop, air, cable), id);
     }
 
     private static Place Where(Given<Celsius> air, Drop drop) => air.At.Line > 0 ? air.At : drop.At;

@@ -12,10 +12,25 @@ internal sealed class Slips
 
     private readonly List<Finding> findings = [];
     private readonly HashSet<(string Code, Place At, string Key)> seen = [];
+    private readonly Dictionary<string, HashSet<(string Code, string Given)>> byDesign = [];
+    private string? design;
+    private IReadOnlyList<string> under = [];
     private int guesses = GuessesAfforded;
 
     /// <summary>What was found, in the order found.</summary>
     public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Begins a design. What was found in the designs it is like is not found again in what it takes over.</summary>
+    /// <param name="id">The design.</param>
+    /// <param name="likes">The designs it is like, which came before.</param>
+    public void Begin(string id, IReadOnlyList<string> likes)
+    {
+        (design, under) = (id, likes);
+        byDesign[id] = [];
+    }
+
+    /// <summary>Ends the designs.</summary>
+    public void End() => design = null;
 
     /// <summary>Adds a finding unless the same slip at the same place is there already.</summary>
     /// <param name="rule">The rule that is broken.</param>
@@ -24,7 +39,7 @@ internal sealed class Slips
     /// <param name="key">What makes it the same slip again; null for the words of what was given.</param>
     public void Add(RuleCode rule, Place at, Said said, string? key = null)
     {
-        if (seen.Add((rule.Code, at, key is null || at.Line == 0 ? said.Given : key)))
+        if (seen.Add((rule.Code, at, key is null || at.Line == 0 ? said.Given : key)) && !IsTakenOver(rule, said.Given))
             findings.Add(new Finding(rule.Severity, rule.Code, at, said.Given, said.Allowed, said.Advice));
     }
 
@@ -43,7 +58,7 @@ internal sealed class Slips
             $"{missing.Of} names the {missing.Kind} '{missing.Name}'",
             names.Count == 0
                 ? $"there is no {missing.Kind} {missing.Where}"
-                : $"a {missing.Kind} {missing.Where} is one of {Some(names)}",
+                : $"{Article(missing.Kind)} {missing.Kind} {missing.Where} is one of {Some(names)}",
             meant is null ? $"Correct the name, or add the {missing.Kind}." : $"did you mean '{meant}'?");
         Add(rule, at, said, missing.Name);
     }
@@ -53,6 +68,17 @@ internal sealed class Slips
     /// <returns>Up to six names, and how many there are besides.</returns>
     public static string Some(IReadOnlyCollection<string> names) =>
         string.Join(", ", names.Take(6)) + (names.Count > 6 ? $" and {names.Count - 6} more" : "");
+
+    // A unit that a design changes stands at the design's own line; what was wrong with it before is still the other design's slip.
+    private bool IsTakenOver(RuleCode rule, string given)
+    {
+        if (design is null)
+            return false;
+        byDesign[design].Add((rule.Code, given));
+        return under.Any(id => byDesign.TryGetValue(id, out var found) && found.Contains((rule.Code, given)));
+    }
+
+    private static string Article(string word) => word[0] is 'a' or 'e' or 'i' or 'o' ? "an" : "a";
 
     private string? Guess(string name, IReadOnlyCollection<string> names)
     {

@@ -70,7 +70,7 @@ internal static class SwitchRules
         {
             var said = new Said(
                 $"a {set.What} is set for port {set.Port} of {unit.Id}",
-                $"model {model.Id} has the ports {DesignView.PortsInWords(model)}",
+                $"model {model.Id} has the ports {DesignView.PortsInWords(model.Ports)}",
                 "Correct the port number.");
             slips.Add(RuleCodes.NoSuchPort, unit.At, said, $"{unit.Id}/{set.Port}");
         }
@@ -80,10 +80,10 @@ internal static class SwitchRules
 
     private static Said Passive(PlacedSwitch unit, SwitchModel model, int port)
     {
-        var can = model.Ports.Where(g => g.Passive is not null).Select(g => $"{g.First}..{g.Last}").ToList();
+        var can = DesignView.PortsInWords(model.Ports.Where(g => g.Passive is not null));
         return new(
             $"passive voltage is switched on at port {port} of {unit.Id}",
-            can.Count == 0 ? $"model {model.Id} has no port with passive voltage" : $"model {model.Id} has it at the ports {string.Join(" and ", can)}",
+            can.Length == 0 ? $"model {model.Id} has no port with passive voltage" : $"model {model.Id} has it at the ports {can}",
             "Correct the port, or leave passive voltage off.");
     }
 }

@@ -73,7 +73,7 @@ public static class JobFileEditor
         var again = YamlText.Parse(edited, "");
         return again.Ok && TreeCheck.IsMapWith(root, again.Value!, key, isRight)
             ? new(edited, again.Findings)
-            : new(null, [Refuse(EditCodes.NotSafe, section?.Key.At ?? root.At, ($"a way of writing '{key}' in which nothing can be changed safely", "plain lines or brackets", "put it in by hand")), .. again.Findings]);
+            : new(null, [Refuse(EditCodes.NotSafe, section?.Key.At ?? root.At, ($"a way of writing '{key}' in which nothing can be changed safely", "plain lines or brackets", "put it in by hand"))]);
     }
 
     private static Finding Refuse(FindingCode code, Place at, (string Given, string Allowed, string Advice) words) =>

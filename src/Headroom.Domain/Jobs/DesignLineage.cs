@@ -39,7 +39,10 @@ public static class DesignLineage
         IReadOnlyList<T> under, IReadOnlyList<T> over, IReadOnlyList<string> removed, (Func<T, string> Id, Func<T, T, T> Over) how)
     {
         var gone = removed.ToHashSet();
-        var mine = over.ToDictionary(how.Id);
+        // Of two things of one id the last counts here; the rules of the job report that there are two.
+        var mine = new Dictionary<string, T>(over.Count);
+        foreach (var item in over)
+            mine[how.Id(item)] = item;
         var merged = new List<T>(under.Count + over.Count);
         foreach (var item in under)
         {

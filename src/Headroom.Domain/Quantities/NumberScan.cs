@@ -50,14 +50,14 @@ internal readonly record struct NumberScan(double First, double? Second, double?
             end++;
         if (end < text.Length && text[end] == ',' && end > 0)
         {
-            problem = new(QuantitySlip.Comma, $"{units.What} with a decimal point", "Write the point for decimals (12.5) and no mark between thousands (1500).");
+            problem = new(QuantitySlip.Comma, $"{units.What} with a decimal point", "write the point for decimals (12.5) and no mark between thousands (1500)");
             return null;
         }
 
         var digits = text[..end].ToString().Replace('\u2212', '-');
         if (!double.TryParse(digits, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
         {
-            problem = new(QuantitySlip.NotANumber, $"{units.What}: a number and {units.Symbols}", $"Write it like {Example(units)}, or leave it out when it is not known.");
+            problem = new(QuantitySlip.NotANumber, $"{units.What}: a number and {units.Symbols}", $"write it like {Example(units)}, or leave it out when it is not known");
             return null;
         }
 
@@ -70,13 +70,13 @@ internal readonly record struct NumberScan(double First, double? Second, double?
         text[at] == '.' && !(at + 1 < text.Length && text[at + 1] == '.') && !(at > 0 && text[at - 1] == '.');
 
     private static QuantityProblem NoUnit(ReadOnlySpan<char> text, ReadOnlySpan<char> unit, UnitTable units) => unit.IsEmpty
-        ? new(QuantitySlip.UnitMissing, $"{units.What} in {units.Symbols}", $"Write the unit behind it, like {text.Trim().ToString()} {units.Shown.Symbol}.")
+        ? new(QuantitySlip.UnitMissing, $"{units.What} in {units.Symbols}", $"write the unit behind it, like '{text.Trim().ToString()} {units.Shown.Symbol}'")
         : new(QuantitySlip.UnitUnknown, $"{units.What} in {units.Symbols}", Nearest(unit.ToString(), units));
 
     private static string Nearest(string unit, UnitTable units) =>
         Spelling.Nearest(unit, units.Units.SelectMany(u => u.Aliases.Prepend(u.Symbol))) is { } near
-            ? $"Did you mean '{near}'?"
-            : $"Write it like {Example(units)}.";
+            ? $"did you mean '{near}'?"
+            : $"write it like {Example(units)}";
 
     private static string Example(UnitTable units) => $"'12.5 {units.Shown.Symbol}'";
 }

@@ -1,0 +1,55 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Findings;
+using Headroom.Domain.Jobs;
+
+namespace Headroom.Domain.Rules;
+
+/// <summary>The rules that make a job well-formed: what is named exists, what is used once is used once, what stands somewhere fits.</summary>
+public static class JobRules
+{
+    /// <summary>Checks a job, all of its designs, in time that grows with its size.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="catalogue">The models it may use.</param>
+    /// <returns>All findings; empty when nothing is wrong and nothing to be asked.</returns>
+    public static IReadOnlyList<Finding> Check(Job job, Catalogue catalogue)
+    {
+        var names = new JobNames(job, catalogue);
+        var slips = new Slips();
+        IdRules.Check(names, slips);
+        SurveyNameRules.Check(names, slips);
+        SpaceRules.Check(names, slips);
+        RangeRules.Check(job, slips);
+        PolicyRules.Check(job.Policy, slips);
+        LineageRules.Check(names, slips);
+        var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
+            .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
+        foreach (var view in views)
+            CheckDesign(view, names, slips);
+        slips.End();
+        ReadingRules.Check(names, views, slips);
+        Ask(names, views, slips);
+        return slips.Findings;
+    }
+
+    private static void CheckDesign(DesignView view, JobNames names, Slips slips)
+    {
+        slips.Begin(view.Whole.Id, view.Likes);
+        IdRules.Check(view, names, slips);
+        UnitRules.Check(view, names, slips);
+        SwitchRules.Check(view, names, slips);
+        PatchRules.Check(view, names, slips);
+        PortRules.Check(view, slips);
+        UplinkRules.Check(view, names, slips);
+        RackRules.Check(view, names, slips);
+    }
+
+    private static void Ask(JobNames names, IReadOnlyList<DesignView> views, Slips slips)
+    {
+        RunQuestions.Ask(names, slips);
+        NumberingQuestions.Ask(names.Job.Survey, slips);
+        EndpointQuestions.Ask(names, slips);
+        SpaceQuestions.Ask(names, slips);
+        if (views.FirstOrDefault(v => v.Whole.Id == names.Job.Chosen) is { } chosen)
+            EndpointQuestions.AskPatched(chosen, names, slips);
+    }
+}

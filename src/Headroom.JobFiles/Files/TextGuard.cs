@@ -1,0 +1,77 @@
+using Headroom.Domain.Findings;
+
+namespace Headroom.JobFiles.Files;
+
+/// <summary>Looks through a text for what must not stand in it before anything reads it.</summary>
+internal static class TextGuard
+{
+    /// <summary>The most findings of one kind that are listed.</summary>
+    public const int MostListed = 50;
+
+    /// <summary>All findings about characters and tabs, in order of place.</summary>
+    public static List<Finding> Check(string text, string file)
+    {
+        var findings = new List<Finding>();
+        Characters(text, file, findings);
+        Tabs(text, file, findings);
+        return findings;
+    }
+
+    private static void Characters(string text, string file, List<Finding> findings)
+    {
+        var walk = new LineWalk(text, file);
+        var from = 0;
+        for (var count = 1; OddCharacters.Next(text.AsSpan(from)) is >= 0 and var found; count++)
+        {
+            var at = walk.To(from + found);
+            if (count > MostListed)
+            {
+                findings.Add(new(Severity.Error, FileCodes.More.Code, at, "more characters that cannot be seen", "none of them", "mend those listed, then check again"));
+                return;
+            }
+
+            findings.Add(Odd(text[from + found], at));
+            from += found + 1;
+        }
+    }
+
+    /// <summary>The finding about one odd character.</summary>
+    public static Finding Odd(char character, Place at)
+    {
+        var name = OddCharacters.Name(character);
+        if (OddCharacters.IsControl(character))
+            return new(Severity.Error, FileCodes.ControlCharacter.Code, at, $"the control character {name}", "text that can be seen", "take it out");
+        return OddCharacters.IsJoiner(character)
+            ? new(Severity.Question, FileCodes.Unseen.Code, at, $"the joiner {name}, which cannot be seen", "text that can be seen", "take it out, unless the word is spelled with it")
+            : new(Severity.Error, FileCodes.Unseen.Code, at, $"the character {name}, which cannot be seen", "text that can be seen", "take it out");
+    }
+
+    // The library reports a tab at the beginning of the file, wherever it stands; so it is looked for here.
+    private static void Tabs(string text, string file, List<Finding> findings)
+    {
+        Place? first = null;
+        var lines = 0;
+        var line = 0;
+        foreach (var span in text.AsSpan().EnumerateLines())
+        {
+            line++;
+            var tab = TabInIndentation(span);
+            if (tab < 0)
+                continue;
+            first ??= new Place(file, line, tab + 1);
+            lines++;
+        }
+
+        if (first is { } at)
+            findings.Add(new(Severity.Error, FileCodes.Tab.Code, at, Count(lines), "spaces in front of a line", "replace each tab by two spaces"));
+    }
+
+    private static string Count(int lines) => lines == 1 ? "a tab in front of a line" : $"a tab in front of this line and of {lines - 1} more";
+
+    private static int TabInIndentation(ReadOnlySpan<char> line)
+    {
+        var content = line.IndexOfAnyExcept(' ', '\t');
+        var tab = line.IndexOf('\t');
+        return content >= 0 && line[content] != '#' && tab >= 0 && tab < content ? tab : -1;
+    }
+}

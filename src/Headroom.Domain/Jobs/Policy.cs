@@ -21,6 +21,7 @@ public sealed record Policy(
     {
         ["power"] = "W",
         ["ports"] = "ports",
+        ["port power"] = "W",
         ["volts"] = "V",
         ["amperes"] = "A",
         ["start"] = "ms",

@@ -25,6 +25,21 @@ public static class ConstantPowerLoad
             LostWatts: amperes * amperes * loopOhms, SourceWatts: sourceVolts * amperes);
     }
 
+    /// <summary>What arrives at the load when the source delivers a known power: a port's reading, or a class's power.</summary>
+    /// <param name="sourceVolts">Voltage at the source [V]; above 0.</param>
+    /// <param name="loopOhms">Resistance out and back [Ω]; 0 or more.</param>
+    /// <param name="sourceWatts">Power that the source delivers [W]; 0 or more.</param>
+    /// <returns>The operating point, or null when no load can settle there (less than half the voltage would be left).</returns>
+    /// <remarks>Source: circuit theory, I = P / V at the source.</remarks>
+    public static OperatingPoint? FromSource(double sourceVolts, double loopOhms, double sourceWatts)
+    {
+        Check(sourceVolts, loopOhms);
+        Require.AtLeast(0, sourceWatts, "W");
+        var amperes = sourceWatts / sourceVolts;
+        var loadVolts = sourceVolts - amperes * loopOhms;
+        return loadVolts < sourceVolts / 2 ? null : new OperatingPoint(loadVolts, amperes, amperes * amperes * loopOhms, sourceWatts);
+    }
+
     /// <summary>Most power that the loop can carry to a load at all [W].</summary>
     /// <param name="sourceVolts">Voltage at the source [V]; above 0.</param>
     /// <param name="loopOhms">Resistance out and back [Ω]; 0 or more.</param>

@@ -15,4 +15,8 @@ namespace Headroom.Engineering.Power;
 /// <param name="LaterSignature">Class signature shown from event 3 on.</param>
 public sealed record PoeClass(
     int Number, double SourceWatts, double SourceWattsType3Or4, double DeviceWatts, double SourceVoltsMin, double DeviceVoltsMin,
-    double ChannelOhms, int Pairs, int LeastEvents, int MostEvents, int FirstSignature, int LaterSignature);
+    double ChannelOhms, int Pairs, int LeastEvents, int MostEvents, int FirstSignature, int LaterSignature)
+{
+    /// <summary>Current at full class power and the least source voltage, on all the pairs together [A].</summary>
+    public double MostAmperes => SourceWatts / SourceVoltsMin;
+}

@@ -69,6 +69,26 @@ public static class PoeClasses
     /// <param name="cls">Class granted, 0 to 8.</param>
     public static bool FourPair(int cls) => Of(cls).Pairs == 4;
 
+    /// <summary>Whether a source of a type may put a class on all four pairs.</summary>
+    /// <param name="cls">Class granted, 0 to 8.</param>
+    /// <param name="pse">Type of the source.</param>
+    public static bool FourPairAllowed(int cls, PoeType pse) => FourPair(cls) || (cls >= 1 && IsType3Or4(pse));
+
+    /// <summary>Types of device that show a class.</summary>
+    /// <param name="cls">Class that the device asks for, 0 to 8.</param>
+    public static IReadOnlyList<PoeType> DeviceTypes(int cls)
+    {
+        Require.Between(0, 8, cls);
+        return cls switch
+        {
+            0 => [PoeType.Type1],
+            <= 3 => [PoeType.Type1, PoeType.Type3],
+            4 => [PoeType.Type2, PoeType.Type3],
+            <= 6 => [PoeType.Type3],
+            _ => [PoeType.Type4],
+        };
+    }
+
     /// <summary>Loop resistance that the standard reckons with for a class [Ω]: 20 for 0 to 3, 12.5 for 4, 6.25 on four pairs.</summary>
     /// <param name="cls">Class granted, 0 to 8.</param>
     public static double ChannelOhms(int cls) => Of(cls).ChannelOhms;

@@ -1,0 +1,69 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+
+namespace Headroom.Engineering.Binding;
+
+/// <summary>Binds a design to the catalogue: names become objects, once, for all disciplines.</summary>
+public static class Binder
+{
+    /// <summary>Binds one design of a job.</summary>
+    /// <param name="job">A job without errors.</param>
+    /// <param name="catalogue">The catalogue.</param>
+    /// <param name="design">The whole design (<see cref="DesignLineage.Whole"/>).</param>
+    /// <param name="counts">Changes of what switches reserve by, for this study only.</param>
+    /// <returns>The bound design.</returns>
+    /// <exception cref="ArgumentException">A name is not in the catalogue: the job was not checked.</exception>
+    public static BoundDesign Bind(Job job, Catalogue catalogue, Design design, IReadOnlyList<CountAs> counts)
+    {
+        var racks = job.Survey.Racks.ToDictionary(rack => rack.Id, rack => rack.In);
+        var switches = design.Switches.Select(placed => Switch(placed, catalogue, racks, counts)).ToList();
+        var injectors = design.Injectors
+            .Select(placed => new BoundInjector(placed, Find(catalogue.Injectors, placed.Model, placed.Id), SpaceOf(placed.Standing, racks)))
+            .ToList();
+        var ports = new PortAssigner(switches, injectors, design);
+        var endpoints = Endpoints(job, catalogue, ports);
+        return new BoundDesign(job, catalogue, design, switches, injectors, endpoints, ports.Loose(endpoints));
+    }
+
+    private static BoundSwitch Switch(
+        PlacedSwitch placed, Catalogue catalogue, Dictionary<string, string> racks, IReadOnlyList<CountAs> counts)
+    {
+        var model = Find(catalogue.Switches, placed.Model, placed.Id);
+        var supply = placed.Supply is { } name
+            ? model.Supplies.FirstOrDefault(s => s.Id == name) ?? throw new ArgumentException($"{model.Id} has no supply '{name}'; the job was not checked.", nameof(placed))
+            : model.Supplies.Count > 0 ? model.Supplies[0] : null;
+        var setting = placed.Setting.Over(model.Setting);
+        foreach (var count in counts.Where(count => count.Switch is null || count.Switch == placed.Id))
+            setting = setting with { ReservesBy = count.By, AtStart = null };
+        return new BoundSwitch(placed, model, supply, setting, SpaceOf(placed.Standing, racks));
+    }
+
+    private static List<BoundEndpoint> Endpoints(Job job, Catalogue catalogue, PortAssigner ports)
+    {
+        var runs = new RunBinder(job, catalogue);
+        var drops = job.Survey.Drops.ToDictionary(drop => drop.Id);
+        var bound = new List<BoundEndpoint>(job.Survey.Endpoints.Count);
+        foreach (var endpoint in job.Survey.Endpoints)
+        {
+            var model = Find(catalogue.Endpoints, endpoint.Model, endpoint.Id);
+            var drop = endpoint.Drop is { } id ? drops.GetValueOrDefault(id) : null;
+            bound.Add(new BoundEndpoint(endpoint, model, drop is null ? null : runs.Bind(drop), ports.Patched(endpoint)));
+        }
+
+        for (var i = 0; i < bound.Count; i++)
+        {
+            if (bound[i].Port is null && bound[i].TakesPower)
+                bound[i] = bound[i] with { Port = ports.Assume(bound[i]) };
+        }
+
+        return bound;
+    }
+
+    private static string? SpaceOf(Standing standing, Dictionary<string, string> racks) =>
+        standing.In is null ? null : racks.GetValueOrDefault(standing.In, standing.In);
+
+    private static T Find<T>(IReadOnlyDictionary<string, T> models, string? model, string user) =>
+        model is not null && models.TryGetValue(model, out var found)
+            ? found
+            : throw new ArgumentException($"{user} has the model '{model}', which is not in the catalogue; the job was not checked.", nameof(model));
+}

@@ -1,0 +1,110 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Engineering.Binding;
+
+/// <summary>Turns a drop into a run of pieces; what nobody wrote is assumed here, in one place, and says so.</summary>
+public sealed class RunBinder
+{
+    /// <summary>Both cords together where nobody wrote any [m]: common practice, no source.</summary>
+    public const double AssumedCordMetres = 5;
+
+    /// <summary>The gauge of such cords: thin ones, to be on the safe side; common practice, no source.</summary>
+    public const double AssumedCordAwg = 26;
+
+    /// <summary>The air around a run of which no temperature is known [°C]: a warm ceiling; common practice, no source.</summary>
+    public const double AssumedCelsius = 30;
+
+    // Copper-clad aluminium is about 63 % IACS where the catalogue does not say (computed from that assumption in the reference values).
+    private const double CopperCladConductivity = 0.63;
+
+    private static readonly double AssumedCordArea = new GaugeUnit().ToBase(AssumedCordAwg);
+
+    private readonly Catalogue _catalogue;
+    private readonly Dictionary<string, Pathway> _pathways;
+    private readonly Dictionary<string, (double Celsius, string Origin)?> _spaceAir;
+
+    /// <summary>Prepares to bind the drops of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="catalogue">The catalogue with its cables.</param>
+    public RunBinder(Job job, Catalogue catalogue)
+    {
+        _catalogue = catalogue;
+        _pathways = job.Survey.Pathways.ToDictionary(pathway => pathway.Id);
+        _spaceAir = job.Survey.Spaces.ToDictionary(space => space.Id, Warmest);
+    }
+
+    /// <summary>Binds one drop.</summary>
+    /// <param name="drop">The drop.</param>
+    /// <returns>Its run.</returns>
+    public BoundRun Bind(Drop drop)
+    {
+        var pieces = new BoundPiece[drop.Pieces.Count + (drop.CordAtPanel is not null && drop.CordAtDevice is not null ? 2 : 1)];
+        var several = drop.Pieces.Count > 1;
+        for (var i = 0; i < drop.Pieces.Count; i++)
+            pieces[i] = Piece(drop, drop.Pieces[i], several ? $"piece {i + 1} of {drop.Id}" : drop.Id, cord: false);
+        var next = drop.Pieces.Count;
+        if (drop.CordAtPanel is { } panel)
+            pieces[next++] = Piece(drop, panel, $"panel cord of {drop.Id}", cord: true);
+        if (drop.CordAtDevice is { } device)
+            pieces[next++] = Piece(drop, device, $"device cord of {drop.Id}", cord: true);
+        if (next < pieces.Length)
+            pieces[next] = AssumedCords(drop);
+        return new BoundRun(drop, pieces);
+    }
+
+    private BoundPiece Piece(Drop drop, RunPiece piece, string name, bool cord)
+    {
+        var cable = piece.Cable is { } id && _catalogue.Cables.TryGetValue(id, out var model) ? model : null;
+        var (celsius, origin) = Air(drop, piece, cord);
+        return new BoundPiece(
+            name,
+            piece.Length?.Value.Value,
+            Origins.Of(piece.Length),
+            cable?.Id,
+            cable?.Conductor?.Value.Value,
+            cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
+            cable?.CopperClad == true,
+            celsius,
+            origin,
+            cord,
+            piece.Length?.PlusMinus ?? 0);
+    }
+
+    private static BoundPiece AssumedCords(Drop drop) => new(
+        $"cords of {drop.Id}",
+        drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2,
+        "assumed, no cord written",
+        "thin cord",
+        AssumedCordArea,
+        1,
+        CopperClad: false,
+        AssumedCelsius,
+        "assumed",
+        Cord: true,
+        SpreadMetres: 0);
+
+    private (double Celsius, string Origin) Air(Drop drop, RunPiece piece, bool cord)
+    {
+        if (piece.Ambient is { } written)
+            return (Warm(written), Origins.Of(written));
+        if (piece.By is { } by && _pathways.TryGetValue(by, out var pathway) && pathway.Ambient is { } along)
+            return (Warm(along), $"along {by}, {Origins.Of(along)}");
+        var from = _spaceAir.GetValueOrDefault(drop.From);
+        var to = drop.To is null ? null : _spaceAir.GetValueOrDefault(drop.To);
+        var warmer = from is null || to?.Celsius > from.Value.Celsius ? to : from;
+        return warmer ?? (AssumedCelsius, cord ? "assumed" : "assumed, no temperature written");
+    }
+
+    // A range is taken at its warm end: warm copper is the worse copper.
+    private static double Warm(Given<Celsius> given) => given.Value.Value + (given.PlusMinus ?? 0);
+
+    private static (double Celsius, string Origin)? Warmest(Space space)
+    {
+        if (space.Temperatures.Count == 0)
+            return null;
+        var (name, given) = space.Temperatures.MaxBy(pair => Warm(pair.Value));
+        return (Warm(given), $"{space.Id} in its case '{name}', {Origins.Of(given)}");
+    }
+}

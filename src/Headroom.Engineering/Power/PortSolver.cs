@@ -1,0 +1,123 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Engineering.Binding;
+
+namespace Headroom.Engineering.Power;
+
+/// <summary>Works out one endpoint on one port: what is granted, and where load and run settle in each state.</summary>
+public static class PortSolver
+{
+    // The most any equipment of the standard may put on the pins (IEEE 802.3, Table 33-11, from memory).
+    private const double StandardMostVolts = 57;
+
+    /// <summary>Works out one endpoint.</summary>
+    /// <param name="endpoint">An endpoint that takes power over the cable and hangs on a port.</param>
+    /// <returns>All its figures.</returns>
+    public static PoweredPort Solve(BoundEndpoint endpoint)
+    {
+        var power = endpoint.Model.Power ?? throw new ArgumentException($"{endpoint.Id} takes no power over the cable.", nameof(endpoint));
+        var patch = endpoint.Port ?? throw new ArgumentException($"{endpoint.Id} is on no port.", nameof(endpoint));
+        var feed = PortFeeds.Of(patch);
+        return feed.Type is { } type ? Typed(endpoint, power, (feed, type))
+            : feed.Passive is { } passive ? Passive(endpoint, power, (feed, passive))
+            : Dark(endpoint, feed, PortFault.NoPower);
+    }
+
+    private static PoweredPort Typed(BoundEndpoint endpoint, PowerIntake power, (PortFeed Feed, PoeType Type) at)
+    {
+        if (power.Class is null && power.Passive is not null)
+            return Dark(endpoint, at.Feed, PortFault.NotDetected);
+        var granted = power.Class is { } asked ? ClassAssignment.Granted(PoeTypes.Of(at.Type).HighestClass, asked) : null;
+        var dual = power.Dual && at.Type >= PoeType.Type3 && granted is >= 1 and <= 5;
+        double? classWatts = granted is not { } cls ? null : dual ? 2 * PoeClasses.OfDual(cls).SourceWatts : PoeClasses.SourceWatts(cls, at.Type);
+        var pairs = granted is { } g && (dual || PoeClasses.FourPair(g)) ? 4 : 2;
+        var volts = at.Feed.DeclaredVolts ?? (granted is { } c ? PoeClasses.LeastSourceVolts(c, at.Type) : PoeTypes.Of(at.Type).SourceVoltsMin);
+        var loop = Loop(endpoint, pairs);
+        return new PoweredPort
+        {
+            Endpoint = endpoint,
+            Port = endpoint.Port!,
+            Feed = at.Feed,
+            AskedClass = power.Class,
+            GrantedClass = granted,
+            ClassWatts = classWatts,
+            GrantWatts = Least(classWatts, at.Feed.LimitWatts),
+            Pairs = pairs,
+            SourceVolts = volts,
+            LoopOhms = loop,
+            LeastVolts = power.LeastVolts?.Value.Value ?? (granted is { } k ? PoeClasses.LeastDeviceVolts(k) : null),
+            LeastVoltsOrigin = power.LeastVolts is { } least ? Origins.Of(least) : $"standard, class {granted}",
+            MostVolts = power.MostVolts?.Value.Value ?? StandardMostVolts,
+            Fault = volts > (power.MostVolts?.Value.Value ?? StandardMostVolts) ? PortFault.TooManyVolts : PortFault.None,
+            States = States(endpoint, watts => State(watts, (volts, loop), watts is { } w && granted is { } n ? WorstRunWatts(w, (n, at.Type)) : null)),
+            Worst = WorstOf(endpoint),
+        };
+    }
+
+    private static PoweredPort Passive(BoundEndpoint endpoint, PowerIntake power, (PortFeed Feed, PassiveOutput Output) at)
+    {
+        var volts = at.Output.Volts.Value.Value;
+        var loop = Loop(endpoint, at.Output.Pairs ?? 2);
+        var (least, most, origin) = power.Passive is { } range
+            ? (range.Value.Value - (range.PlusMinus ?? 0), range.Value.Value + (range.PlusMinus ?? 0), Origins.Of(range))
+            : (PassivePins.TurnOnVolts, power.MostVolts?.Value.Value ?? StandardMostVolts, "standard, turn-on of a device with a class");
+        return new PoweredPort
+        {
+            Endpoint = endpoint,
+            Port = endpoint.Port!,
+            Feed = at.Feed,
+            AskedClass = power.Class,
+            GrantWatts = Least(volts * at.Output.Amperes?.Value.Value, at.Feed.LimitWatts),
+            Pairs = at.Output.Pairs ?? 2,
+            SourceVolts = volts,
+            LoopOhms = loop,
+            LeastVolts = power.Passive is not null ? power.LeastVolts?.Value.Value ?? least : least,
+            LeastVoltsOrigin = power.Passive is not null && power.LeastVolts is { } own ? Origins.Of(own) : origin,
+            MostVolts = most,
+            Fault = volts > most ? PortFault.TooManyVolts : power.Passive is null && !PassivePins.StartsOn(volts, least) ? PortFault.NeverStarts : PortFault.None,
+            States = States(endpoint, watts => State(watts, (volts, loop), null)),
+            Worst = WorstOf(endpoint),
+        };
+    }
+
+    private static PoweredPort Dark(BoundEndpoint endpoint, PortFeed feed, PortFault fault) => new()
+    {
+        Endpoint = endpoint,
+        Port = endpoint.Port!,
+        Feed = feed,
+        Fault = fault,
+        AskedClass = endpoint.Model.Power!.Class,
+        States = States(endpoint, watts => new PortState(watts, null, watts)),
+        Worst = WorstOf(endpoint),
+    };
+
+    // Without a known run the port gives the device's watts and the worst loss that the class allows for.
+    private static double? WorstRunWatts(double deviceWatts, (int Class, PoeType Type) granted) =>
+        Reservation.ForClass(deviceWatts, granted.Class, granted.Type);
+
+    private static PortState State(double? watts, (double Volts, double? Ohms) at, double? withoutRun)
+    {
+        if (watts is not { } drawn)
+            return default;
+        if (at.Ohms is not { } ohms)
+            return new PortState(drawn, null, withoutRun);
+        var point = ConstantPowerLoad.Solve(at.Volts, ohms, drawn);
+        return new PortState(drawn, point, point?.SourceWatts ?? drawn);
+    }
+
+    private static PortState[] States(BoundEndpoint endpoint, Func<double?, PortState> solve)
+    {
+        var states = new PortState[DeviceDraws.States.Count];
+        for (var i = 0; i < states.Length; i++)
+            states[i] = solve(DeviceDraws.Of(endpoint, (PowerState)i)?.Value.Value);
+        return states;
+    }
+
+    private static double? Loop(BoundEndpoint endpoint, int pairs) =>
+        endpoint.Run?.ConductorOhms is { } conductor ? PairLoop.PowerLoopOhms(conductor, metres: 1, pairs) : null;
+
+    private static PowerState WorstOf(BoundEndpoint endpoint) =>
+        DeviceDraws.States.MaxBy(state => DeviceDraws.Of(endpoint, state)?.Value.Value ?? double.NegativeInfinity);
+
+    private static double? Least(double? left, double? right) =>
+        left is null ? right : right is null ? left : Math.Min(left.Value, right.Value);
+}

@@ -1,0 +1,86 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Ledgers;
+using Headroom.Engineering.Binding;
+using Headroom.Engineering.Power;
+using Headroom.Engineering.Readings;
+
+namespace Headroom.Engineering;
+
+/// <summary>The one door to the sums: binds a job to the catalogue, works out each discipline in a fixed order, and keeps the ledger.</summary>
+public static class Study
+{
+    /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline];
+
+    /// <summary>Studies one design of a job.</summary>
+    /// <param name="job">A job without errors.</param>
+    /// <param name="catalogue">The catalogue it names its models from.</param>
+    /// <param name="request">What is wanted.</param>
+    /// <returns>The ledger, worst entries first; the same for the same input, always.</returns>
+    /// <exception cref="ArgumentException">The design does not exist or a name is unknown: the job was not checked.</exception>
+    public static Ledger Run(Job job, Catalogue catalogue, StudyRequest request)
+    {
+        var design = DesignOf(job, request.Design)
+            ?? throw new ArgumentException($"'{request.Design}' is no design of this job; it has {string.Join(", ", job.Designs.Select(d => d.Id))}.", nameof(request));
+        var wanted = request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)];
+        var bound = Binder.Bind(job, catalogue, design, request.Counts);
+        var entries = new List<LedgerEntry>();
+        var figures = new List<Figure>();
+        var answers = new List<Answer>();
+        var board = new ReadingBoard(job);
+        if (wanted.Contains(PowerLedger.Discipline))
+        {
+            var power = PowerStudy.Of(bound);
+            entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
+            figures.AddRange(PowerFigures.Of(power));
+            answers.AddRange(PowerAnswers.Of(power));
+        }
+
+        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose());
+    }
+
+    /// <summary>The whole design that a request means.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="id">The id; null for the chosen design, else the first.</param>
+    /// <returns>The design, or null when there is none of that id.</returns>
+    public static Design? DesignOf(Job job, string? id)
+    {
+        var wanted = id ?? job.Chosen ?? (job.Designs.Count > 0 ? job.Designs[0].Id : null);
+        return wanted is null ? null : DesignLineage.Whole(job, wanted);
+    }
+
+    private static List<LedgerEntry> Overrule(List<LedgerEntry> entries, IReadOnlyList<Overruling> overrulings)
+    {
+        if (overrulings.Count == 0)
+            return entries;
+        var byEntry = overrulings.GroupBy(o => o.Entry).ToDictionary(group => group.Key, group => group.Last());
+        return entries.ConvertAll(entry => byEntry.TryGetValue(entry.Id, out var overruling) ? entry with { Overruled = overruling } : entry);
+    }
+
+    // Short first, then tight, unknown, clear; within a verdict the least left as a share of the limit; then by id.
+    private static List<LedgerEntry> Sorted(List<LedgerEntry> entries)
+    {
+        entries.Sort((left, right) =>
+        {
+            var verdict = Rank(left.Verdict).CompareTo(Rank(right.Verdict));
+            if (verdict != 0)
+                return verdict;
+            var share = ShareLeft(left).CompareTo(ShareLeft(right));
+            return share != 0 ? share : string.CompareOrdinal(left.Id, right.Id);
+        });
+        return entries;
+    }
+
+    private static int Rank(Verdict verdict) => verdict switch
+    {
+        Verdict.Short => 0,
+        Verdict.Tight => 1,
+        Verdict.Unknown => 2,
+        _ => 3,
+    };
+
+    private static double ShareLeft(LedgerEntry entry) => entry.Left is { } left && entry.Limit is { } limit
+        ? left / Math.Max(1e-9, Math.Abs(limit))
+        : double.NegativeInfinity;
+}

@@ -40,8 +40,9 @@ internal static class ExplainedAround
 
     private static string Tell(BesideRow row, ShownUnit unit)
     {
-        var asked = unit.Value(row.Demand) is { } demand ? $"asks {Numbers.Show(demand)} {unit.Symbol}" : "not known";
-        var there = unit.Value(row.Limit) is { } limit ? $" of {Numbers.Show(limit)} {unit.Symbol}" : "";
+        var numbers = Numbers.Together([unit.Value(row.Demand), unit.Value(row.Limit)]);
+        var asked = numbers[0].Length == 0 ? "not known" : $"asks {numbers[0]} {unit.Symbol}";
+        var there = numbers[0].Length == 0 || numbers[1].Length == 0 ? "" : $" of {numbers[1]} {unit.Symbol}";
         return $"{row.Name}: {asked}{there}" + (row.Note.Length == 0 ? "" : $"; {row.Note}");
     }
 }

@@ -9,11 +9,7 @@ internal static class ExplainedFigures
     public static void Write(Page page, LedgerEntry entry, ShownUnits units)
     {
         var unit = units.Of(entry.Unit);
-        double?[] values =
-        [
-            unit.Value(entry.Demand), unit.Value(entry.Peak), unit.Value(entry.Limit), unit.Difference(entry.Reserve), unit.Difference(entry.Left),
-        ];
-        var shown = Numbers.Together(values);
+        var shown = Shown(entry, unit);
         var width = shown.Max(text => text.Length);
         Line("asked", 0, unit.Symbol, Asked(entry));
         Line("at peak", 1, unit.Symbol, "");
@@ -25,10 +21,19 @@ internal static class ExplainedFigures
 
         void Line(string label, int row, string symbol, string remark)
         {
-            if (values[row] is not null)
+            if (shown[row].Length > 0)
                 WriteLine(page, label, Columns.Right(shown[row], width) + " " + symbol, remark);
         }
     }
+
+    /// <summary>What is left as all figures of the entry are shown, without a sign; null when it is not known.</summary>
+    public static string? Left(LedgerEntry entry, ShownUnit unit) =>
+        entry.Left is null ? null : $"{Shown(entry, unit)[^1].TrimStart('-')} {unit.Between}";
+
+    private static IReadOnlyList<string> Shown(LedgerEntry entry, ShownUnit unit) => Numbers.Together(
+    [
+        unit.Value(entry.Demand), unit.Value(entry.Peak), unit.Value(entry.Limit), unit.Difference(entry.Reserve), unit.Difference(entry.Left),
+    ]);
 
     private static string Asked(LedgerEntry entry) =>
         entry.Parts is { } parts && parts.Known < parts.All ? $"at least: {parts.Known} of {parts.All} known"
@@ -37,6 +42,8 @@ internal static class ExplainedFigures
 
     private static string Spread(LedgerEntry entry, ShownUnit unit)
     {
+        if (entry.Parts is { } parts && parts.Known < parts.All)
+            return "at most";
         if (unit.Difference(entry.PlusMinus) is not { } half)
             return "";
         return $"± {Numbers.Show(half)} {unit.Between}" + (entry.MayBeShort ? ": may be short" : "");

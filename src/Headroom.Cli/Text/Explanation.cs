@@ -66,8 +66,7 @@ internal static class Explanation
 
     private static string Verdict(LedgerEntry entry, ShownUnits units)
     {
-        var unit = units.Of(entry.Unit);
-        var left = unit.Difference(entry.Left) is { } value ? $"{Numbers.Show(Math.Abs(value))} {unit.Between}" : null;
+        var left = ExplainedFigures.Left(entry, units.Of(entry.Unit));
         var said = (entry.Studied, left) switch
         {
             (Domain.Ledgers.Verdict.Short, not null) => $"short by {left}",

@@ -12,6 +12,9 @@ internal static class Numbers
     // Below this share of the greatest of its neighbours a number is the dust of a sum, not a figure.
     private const double Dust = 1e-8;
 
+    // Smaller than this only an exponent tells anything.
+    private const double Tiny = 1e-6;
+
     /// <summary>One number by itself.</summary>
     public static string Show(double value) => QuantityText.Show(value);
 
@@ -20,6 +23,8 @@ internal static class Numbers
     {
         var numbers = values.OfType<double>().Where(double.IsFinite).ToList();
         var greatest = numbers.Count == 0 ? 0 : numbers.Max(Math.Abs);
+        if (greatest is > 0 and < Tiny)
+            return [.. values.Select(value => value is { } number ? Show(number) : "")];
         var decimals = Trim(numbers, Decimals(numbers, greatest));
         return [.. values.Select(value => value is not { } number ? "" : double.IsFinite(number) ? Fixed(number, decimals) : Show(number))];
     }

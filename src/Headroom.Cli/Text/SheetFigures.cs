@@ -6,7 +6,8 @@ namespace Headroom.Cli.Text;
 internal static class SheetFigures
 {
     private const int Most = 8;
-    private const int WidestName = 46;
+    private const int WidestSubject = 14;
+    private const int WidestWhat = 34;
 
     /// <summary>Writes figures and answers, as far as there are any.</summary>
     public static void Write(Page page, Ledger ledger, SheetRequest request)
@@ -16,7 +17,7 @@ internal static class SheetFigures
             return;
         page.Gap();
         foreach (var answer in ledger.Answers)
-            page.Paragraph($"{Asked(answer)} {Words.Sentence(answer.Text)}", 0, 2);
+            page.Paragraph($"{Words.Sentence(Asked(answer))} {Words.Sentence(answer.Text)}", 0, 2);
     }
 
     private static string Asked(Answer answer)
@@ -34,12 +35,19 @@ internal static class SheetFigures
         page.Gap();
         page.Line("Also worked out");
         var shown = request.All || figures.Count <= Most + 1 ? figures : [.. figures.Take(Most)];
-        var names = shown.Select(figure => page.Pen.Plain($"{figure.Subject}  {figure.What}")).ToList();
-        var width = Math.Min(WidestName, names.Max(Columns.Of));
-        for (var i = 0; i < shown.Count; i++)
-            WriteFigure(page, Columns.Left(Columns.Fit(names[i], width, page.Pen.Cut), width), shown[i], request.Units);
+        var subject = Cell(page.Pen, WidestSubject, [.. shown.Select(figure => figure.Subject)]);
+        var what = Cell(page.Pen, WidestWhat, [.. shown.Select(figure => figure.What)]);
+        foreach (var figure in shown)
+            WriteFigure(page, $"{subject(figure.Subject)}  {what(figure.What)}", figure, request.Units);
         if (shown.Count < figures.Count)
             page.Line($"  {figures.Count - shown.Count} more (--all lists them)");
+    }
+
+    // A column as wide as its widest text, up to so much.
+    private static Func<string, string> Cell(Pen pen, int most, string[] texts)
+    {
+        var width = Math.Min(most, texts.Max(text => Columns.Of(pen.Plain(text))));
+        return text => Columns.Left(Columns.Fit(pen.Plain(text), width, pen.Cut), width);
     }
 
     private static void WriteFigure(Page page, string name, Figure figure, ShownUnits units)

@@ -8,7 +8,7 @@ internal sealed class SheetLayout
     private const string LeftHead = "left";
     private const int Gap = 2;
     private const int LeastBar = 10;
-    private const int MostBar = 18;
+    private const int MostBar = 24;
     private const int LeastSubject = 7;
 
     private readonly Pen _pen;

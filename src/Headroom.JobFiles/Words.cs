@@ -22,5 +22,12 @@ internal static class Words
         ? string.Concat(words)
         : string.Join(", ", words.SkipLast(1)) + " or " + words.Last();
 
+    /// <summary>A noun with its article: <c>an endpoint</c>.</summary>
+    public static string A(string noun) => ("aeiou".Contains(noun[0]) ? "an " : "a ") + noun;
+
+    /// <summary>More than one of a noun.</summary>
+    public static string Plural(string noun) =>
+        noun.EndsWith('y') ? noun[..^1] + "ies" : noun.EndsWith("ch", StringComparison.Ordinal) ? noun + "es" : noun + "s";
+
     private static string Shown(Rune rune) => rune.Value is '\n' or '\r' or '\t' ? " " : $"<U+{rune.Value:X4}>";
 }

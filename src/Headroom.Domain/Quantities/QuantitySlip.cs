@@ -14,4 +14,7 @@ public enum QuantitySlip
 
     /// <summary>A comma stands where the point belongs, or between thousands.</summary>
     Comma,
+
+    /// <summary>A range whose larger end stands first.</summary>
+    Reversed,
 }

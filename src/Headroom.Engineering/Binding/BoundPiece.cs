@@ -8,7 +8,7 @@ namespace Headroom.Engineering.Binding;
 /// <param name="MetresOrigin">Where the length comes from, in words.</param>
 /// <param name="Cable">The name of its cable; null when not known.</param>
 /// <param name="SquareMillimetres">Cross-section of one conductor [mm²]; null when not known.</param>
-/// <param name="Conductivity">Conductivity as a share of annealed copper.</param>
+/// <param name="Conductivity">Conductivity as a share of annealed copper [1].</param>
 /// <param name="CopperClad">True for copper-clad conductors.</param>
 /// <param name="Celsius">Air around it [°C].</param>
 /// <param name="CelsiusOrigin">Where the temperature comes from, in words.</param>

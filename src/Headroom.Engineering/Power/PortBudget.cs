@@ -3,7 +3,7 @@ namespace Headroom.Engineering.Power;
 /// <summary>Handing out a power budget, one ask after the other.</summary>
 public static class PortBudget
 {
-    // 24 asks of 15.4 W add up to a little more than 369.6 in binary; a nanowatt is far below what any switch counts in.
+    // Added one by one in binary, 8 asks of 15.4 W come to a little more than 123.2; a nanowatt is far below what any switch counts in.
     private const double GuardWatts = 1e-9;
 
     /// <summary>Serves asks in the order given until the budget is used up.</summary>

@@ -13,25 +13,25 @@ public static class PortReserve
     /// <param name="setting">The setting.</param>
     /// <param name="state">The state, which matters to measured watts only.</param>
     /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
-    public static double? Running(PoweredPort port, WholeSetting setting, PowerState state) => Capped(port, setting.ReservesBy switch
+    public static double? Running(PoweredPort port, WholeSetting setting, PowerState state) => setting.ReservesBy switch
     {
-        ReservesBy.Measured => port.In(state).PortWatts,
+        ReservesBy.Measured => Capped(port, port.In(state).PortWatts),
         ReservesBy.PortLimit => Limit(port),
-        ReservesBy.Negotiated => Negotiated(port, setting.Counts),
-        ReservesBy.Autoclass => Auto(port),
-        _ => ByClass(port),
-    });
+        ReservesBy.Negotiated => Capped(port, Negotiated(port, setting.Counts)),
+        ReservesBy.Autoclass => Capped(port, Auto(port)),
+        _ => Capped(port, ByClass(port)),
+    };
 
     /// <summary>What is set aside for a port that comes up.</summary>
     /// <param name="port">The port.</param>
     /// <param name="setting">The setting.</param>
     /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
-    public static double? Starting(PoweredPort port, WholeSetting setting) => Capped(port, setting.AtStart switch
+    public static double? Starting(PoweredPort port, WholeSetting setting) => setting.AtStart switch
     {
-        AtStart.Draw => port.In(PowerState.Start).PortWatts,
+        AtStart.Draw => Capped(port, port.In(PowerState.Start).PortWatts),
         AtStart.PortLimit => Limit(port),
-        _ => ByClass(port),
-    });
+        _ => Capped(port, ByClass(port)),
+    };
 
     // A passive port has no class: its rated output is set aside, else what its device draws at most.
     private static double? ByClass(PoweredPort port) =>
@@ -39,6 +39,7 @@ public static class PortReserve
 
     private static double? Limit(PoweredPort port) =>
         port.Feed.LimitWatts ?? (port.Feed.Type is { } type ? PoeTypes.Of(type).MostSourceWatts : ByClass(port));
+
 
     private static double? Negotiated(PoweredPort port, NegotiatedCounts counts)
     {
@@ -53,6 +54,7 @@ public static class PortReserve
             ? port.In(PowerState.Peak).PortWatts is { } peak ? Autoclass.ReserveWatts(peak, AutoclassMarginWatts, granted, port.Feed.Type!.Value) : null
             : ByClass(port);
 
+    // No port gives more than it grants: its class, the limit set for it, the rating of its passive output.
     private static double? Capped(PoweredPort port, double? watts) =>
-        watts is { } found && port.Feed.LimitWatts is { } limit ? Math.Min(found, limit) : watts;
+        watts is { } found && port.GrantWatts is { } most ? Math.Min(found, most) : watts;
 }

@@ -28,7 +28,7 @@ public static class PortSolver
             return Dark(endpoint, at.Feed, PortFault.NotDetected);
         var granted = power.Class is { } asked ? ClassAssignment.Granted(PoeTypes.Of(at.Type).HighestClass, asked) : null;
         var dual = power.Dual && at.Type >= PoeType.Type3 && granted is >= 1 and <= 5;
-        double? classWatts = granted is not { } cls ? null : dual ? 2 * PoeClasses.OfDual(cls).SourceWatts : PoeClasses.SourceWatts(cls, at.Type);
+        double? classWatts = granted is not { } cls ? null : dual ? 2 * PoeClasses.OfDual(cls).SourceWatts : PoeClasses.SourceWatts(cls);
         var pairs = granted is { } g && (dual || PoeClasses.FourPair(g)) ? 4 : 2;
         var volts = at.Feed.DeclaredVolts ?? (granted is { } c ? PoeClasses.LeastSourceVolts(c, at.Type) : PoeTypes.Of(at.Type).SourceVoltsMin);
         var loop = Loop(endpoint, pairs);

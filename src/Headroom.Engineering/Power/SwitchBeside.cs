@@ -12,17 +12,29 @@ internal static class SwitchBeside
         var rows = new List<BesideRow>(10);
         foreach (var state in s.States)
             rows.Add(new("state", PowerWords.Of(state.State), state.DemandWatts, s.BudgetWatts, Note(state, s.Setting)));
-        foreach (var by in Enum.GetValues<ReservesBy>())
+        foreach (var by in AllWays)
         {
-            var setting = s.Setting.By(by);
-            var worst = by == s.Setting.ReservesBy ? s.Worst : SwitchCounter.WorstOf(s.Counter.Count(setting));
-            var offered = s.Switch.Model.SettingsOffered.Count == 0 || s.Switch.Model.SettingsOffered.Contains(by);
-            var note = Note(worst, setting);
-            rows.Add(new("setting", $"{PowerWords.Of(by)}, {PowerWords.Of(worst.State)}", worst.DemandWatts, s.BudgetWatts,
-                offered ? note : note.Length == 0 ? "not offered by this model" : $"{note}; not offered by this model"));
+            if (by == ReservesBy.Negotiated)
+            {
+                rows.Add(Row(s, s.Setting.By(by) with { Counts = NegotiatedCounts.Port }, "as negotiated, with the worst loss"));
+                rows.Add(Row(s, s.Setting.By(by) with { Counts = NegotiatedCounts.Device }, "as negotiated, the device's own figure"));
+            }
+            else
+                rows.Add(Row(s, s.Setting.By(by), PowerWords.Of(by)));
         }
 
         return rows;
+    }
+
+    private static readonly ReservesBy[] AllWays = Enum.GetValues<ReservesBy>();
+
+    private static BesideRow Row(SwitchPower s, WholeSetting setting, string name)
+    {
+        var worst = setting == s.Setting ? s.Worst : SwitchCounter.WorstOf(s.Counter.Count(setting));
+        var offered = s.Switch.Model.SettingsOffered.Count == 0 || s.Switch.Model.SettingsOffered.Contains(setting.ReservesBy);
+        var note = Note(worst, setting);
+        return new("setting", $"{name}, {PowerWords.Of(worst.State)}", worst.DemandWatts, s.BudgetWatts,
+            offered ? note : note.Length == 0 ? "not offered by this model" : $"{note}; not offered by this model");
     }
 
     private static string Note(StateAccount account, WholeSetting setting)

@@ -47,11 +47,17 @@ public sealed class SwitchCounter
     public IReadOnlyList<StateAccount> Count(WholeSetting setting)
     {
         var accounts = new List<StateAccount>(5);
+        StateAccount? same = null;
         foreach (var state in DeviceDraws.States)
         {
             if (state is PowerState.Night or PowerState.Frost && !_served.Any(port => DeviceDraws.Has(port.Endpoint, state)))
                 continue;
-            accounts.Add(state == PowerState.Start ? Restart(setting) : Running(setting, state));
+            if (state == PowerState.Start)
+                accounts.Add(Restart(setting));
+            else if (setting.ReservesBy == ReservesBy.Measured)
+                accounts.Add(Running(setting, state));
+            else
+                accounts.Add(same = same is null ? Running(setting, state) : same with { State = state });
         }
 
         return accounts;

@@ -2,8 +2,8 @@ namespace Headroom.Engineering.Readings;
 
 /// <summary>What a discipline expects a reading to show.</summary>
 /// <param name="EntryId">The entry beside which the reading stands.</param>
-/// <param name="Value">The value expected under the reading's conditions, in the reading's base unit; null when it could not be worked out.</param>
-/// <param name="PlusMinus">Half the interval of the expectation, in the same unit.</param>
+/// <param name="Value">The value expected under the reading's conditions, [unit of the reading]; null when it could not be worked out.</param>
+/// <param name="PlusMinus">Half the interval of the expectation [unit of the reading].</param>
 /// <param name="OwnQuantity">True when the reading is of the entry's own quantity in the state that carries its verdict.</param>
 /// <param name="IsLimit">True when it is the entry's limit that was read (what is there), false when its demand.</param>
 /// <param name="High">What a reading well above means, in words.</param>

@@ -26,12 +26,13 @@ internal static class SyntaxWords
         ("Mapping values are not allowed", "a ': ' in a place where no key can stand", "'key: value', at the depth of its neighbours", Quotes),
         ("expected <document end>", "something behind the end", "one map of keys", "see whether a bracket is closed twice, or a line begins too far left"),
         ("did not find expected node content", "nothing where a value is expected", "a value", "take the comma or colon out, or write the value"),
+        ("Global tags", "a '!' in front of a value", "values without tags", Quotes),
         ("YAML document", "a version of YAML other than 1.2", "no line with %YAML", "take the line out"),
         ("directive", "a line that begins with '%'", "no such line", "take the line out"),
     ];
 
     /// <summary>The finding for a message of the parser.</summary>
-    public static Finding Finding(string theirs, Place at, Place? openBracket)
+    public static Finding Finding(string theirs, Place at, Place? openBracket = null)
     {
         if (theirs.Contains("',' or", StringComparison.Ordinal) && openBracket is { } open)
             return Unclosed(open, at);

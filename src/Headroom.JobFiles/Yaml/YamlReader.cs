@@ -40,11 +40,13 @@ internal sealed class YamlReader(string text, Place first, int offset, List<Find
             _stopped = true;
             _findings.Add(SyntaxWords.Finding(slip.Message, PlaceOf(slip.Start), OpenBracket()));
         }
-        catch (InvalidOperationException)
+        catch (Exception slip) when (slip is InvalidOperationException or ArgumentException)
         {
-            // The parser answers so when the text ends inside a bracket.
+            // Slips of the library, found by trying: a text that ends inside a bracket, and a tag that is no address.
             _stopped = true;
-            _findings.Add(SyntaxWords.Unclosed(OpenBracket() ?? first));
+            _findings.Add(slip is InvalidOperationException && OpenBracket() is { } open
+                ? SyntaxWords.Unclosed(open)
+                : SyntaxWords.Finding(slip.Message, _parser.Current is { } last ? PlaceOf(last.End) : first));
         }
 
         return null;
@@ -149,7 +151,7 @@ internal sealed class YamlReader(string text, Place first, int offset, List<Find
         var value = UnknownMarks.Restore(scalar.Value);
         var odd = scalar.Style == ScalarStyle.DoubleQuoted ? OddCharacters.Next(value) : -1;
         // Written plainly, the character was found before; here it is hidden in an escape such as "\u202E".
-        if (odd >= 0 && text.AsSpan((int)scalar.Start.Index, (int)(scalar.End.Index - scalar.Start.Index)).IndexOf(value[odd]) < 0)
+        if (odd >= 0 && Written(scalar).IndexOf(value[odd]) < 0)
             _findings.Add(TextGuard.Odd(value[odd], PlaceOf(scalar.Start)));
         return new YamlScalar(value, style, PlaceOf(scalar.Start), SpanOf(scalar));
     }
@@ -166,9 +168,12 @@ internal sealed class YamlReader(string text, Place first, int offset, List<Find
     private (int Start, int End) SpanOf(ParsingEvent at)
     {
         var start = (int)at.Start.Index;
-        var length = text.AsSpan(start, (int)at.End.Index - start).TrimEnd().Length;
-        return (start + offset, start + length + offset);
+        return (start + offset, start + Written(at).Length + offset);
     }
+
+    // The end that the parser tells of an empty value with an anchor can lie before its beginning.
+    private ReadOnlySpan<char> Written(ParsingEvent at) =>
+        text.AsSpan((int)at.Start.Index, Math.Max(0, (int)(at.End.Index - at.Start.Index))).TrimEnd();
 
     // A single pair inside a list, [a: b], is a map without braces; the parser gives it no place.
     private bool HasBracket(MappingStart start) => start.Style != MappingStyle.Flow || text[(int)start.Start.Index] == '{';

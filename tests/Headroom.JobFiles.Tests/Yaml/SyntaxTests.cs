@@ -41,6 +41,7 @@ public sealed class SyntaxTests
     [InlineData("a: [,]\n", "job.yaml:1:5: error FILE018: nothing where a value is expected")]
     [InlineData("%YAML 9.9\n---\na: 1", "job.yaml:1:1: error FILE018: a version of YAML other than 1.2")]
     [InlineData("? [1]\n: 2\n", "job.yaml:1:3: error FILE019: a list as a key")]
+    [InlineData("a: 1\nb: !![\n", "job.yaml:2:2: error FILE018: a '!' in front of a value")]
     [InlineData("a: 1\nb: 2\na: 3\n", "job.yaml:3:1: error FILE021: 'a' a second time (first in line 1, column 1)")]
     public void Each_slip_is_named_at_its_place(string text, string begins) =>
         Assert.StartsWith(begins, Assert.Single(YamlText.Parse(text, "job.yaml").Findings).ToString(), StringComparison.Ordinal);

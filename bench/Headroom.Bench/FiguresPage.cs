@@ -1,0 +1,123 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Engineering;
+using Headroom.JobFiles;
+
+namespace Headroom.Bench;
+
+/// <summary>Measures what the bars are set on, and writes the page of figures.</summary>
+internal static class FiguresPage
+{
+    private static readonly int[] Sizes = [20, 200, 2_000, 20_000];
+
+    /// <summary>The folder of the repository.</summary>
+    public static string Root { get; } = FindRoot();
+
+    /// <summary>Measures everything.</summary>
+    public static (string Text, bool BarsKept) Make()
+    {
+        var catalogue = CatalogueFiles.ReadShipped().Value ?? throw new InvalidOperationException("The shipped catalogue does not read.");
+        var bars = new List<(string What, double Figure, double Bar, string Unit)>();
+        var text = new StringBuilder(Heading);
+        Studies(text, bars, catalogue);
+        Reading(text, catalogue);
+        Start(text, bars);
+        text.Append("## Bars\n\n| bar | at most | here | kept |\n| --- | ---: | ---: | --- |\n");
+        foreach (var (what, figure, bar, unit) in bars)
+            Line(text, $"| {what} | {bar:0.##} {unit} | {figure:0.##} {unit} | {(figure <= bar ? "yes" : "no")} |");
+        return (text.ToString(), bars.TrueForAll(bar => bar.Figure <= bar.Bar));
+    }
+
+    private const string Heading = """
+        # Figures
+
+        How fast it is, measured by `dotnet run -c Release --project bench/Headroom.Bench -- --write`. Times swing with the machine and
+        with what else runs on it: read the ratios, each taken within one run. The site is made up: 20 endpoints to a switch, every
+        one with a drop, patched, four entries each.
+
+
+        """;
+
+    private static void Studies(StringBuilder text, List<(string, double, double, string)> bars, Catalogue catalogue)
+    {
+        text.Append("## Power study, job in memory to sorted ledger\n\n| endpoints | ms | µs each | ratio to ten times fewer | bytes each |\n| ---: | ---: | ---: | ---: | ---: |\n");
+        double? before = null;
+        foreach (var size in Sizes)
+        {
+            var job = Parse(SyntheticSite.Yaml(size), catalogue);
+            void Run() => Study.Run(job, catalogue, StudyRequest.Whole(new DateOnly(2026, 11, 25)));
+            var milliseconds = Timing.Median(Run, size >= 20_000 ? 15 : 40);
+            var bytes = (double)Timing.Allocated(Run) / size;
+            Line(text, $"| {size} | {milliseconds:0.00} | {milliseconds * 1000 / size:0.0} | {(before is { } b ? (milliseconds / b).ToString("0.0", CultureInfo.InvariantCulture) : "")} | {bytes:0} |");
+            if (size == 20_000)
+            {
+                bars.Add(("growth of the study from 2 000 to 20 000 endpoints", milliseconds / before!.Value, 12, "x"));
+                bars.Add(("allocated by the study of 20 000 endpoints, each", bytes, 4096, "bytes"));
+            }
+
+            before = milliseconds;
+        }
+
+        text.Append('\n');
+    }
+
+    private static void Reading(StringBuilder text, Catalogue catalogue)
+    {
+        text.Append("## Reading files\n\n| what | ms | ratio to reading its bytes as text |\n| --- | ---: | ---: |\n");
+        foreach (var size in Sizes)
+        {
+            var yaml = SyntheticSite.Yaml(size);
+            var bytes = Encoding.UTF8.GetBytes(yaml);
+            var naive = Timing.Median(() => Encoding.UTF8.GetString(bytes).Split('\n'), 40);
+            var read = Timing.Median(() => Parse(yaml, catalogue), size >= 20_000 ? 5 : 20);
+            Line(text, $"| job file of {size} endpoints, {bytes.Length / 1000.0:0} kB, with all checks | {read:0.0} | {read / naive:0} |");
+        }
+
+        var whole = Timing.Median(() => CatalogueFiles.ReadShipped(), 10);
+        Line(text, $"| the shipped catalogue, as a command opens it | {whole:0.0} | |");
+        text.Append('\n');
+    }
+
+    private static void Start(StringBuilder text, List<(string, double, double, string)> bars)
+    {
+        var file = Path.Combine(Path.GetTempPath(), "headroom-bench-job.yaml");
+        File.WriteAllText(file, SyntheticSite.Yaml(97));
+        var lines = File.ReadAllLines(file).Length;
+        var headroom = Environment.GetEnvironmentVariable("HEADROOM_EXE") ?? Latest("headroom.dll");
+        var bare = Path.Combine(Root, "artifacts", "bin", "Headroom.Bare", "release", "Headroom.Bare.dll");
+        var (check, nothing) = Timing.Processes(Dotnet(headroom, "check", file), Dotnet(bare), 21);
+        text.Append("## Cold start, process from start to end, in turn\n\n| what | ms | ratio |\n| --- | ---: | ---: |\n");
+        Line(text, $"| a bare .NET console program that prints a word | {nothing:0} | 1 |");
+        Line(text, $"| `headroom check` of a job file of {lines} lines | {check:0} | {check / nothing:0.00} |");
+        text.Append('\n');
+        bars.Add(($"`check` of a {lines}-line file against a bare console program", check / nothing, 2.5, "x"));
+        File.Delete(file);
+    }
+
+    private static ProcessStartInfo Dotnet(string assembly, params string[] arguments) =>
+        new("dotnet", [assembly, .. arguments]) { RedirectStandardOutput = true };
+
+    private static string Latest(string name) => Directory.EnumerateFiles(Path.Combine(Root, "artifacts", "run"), name, SearchOption.AllDirectories)
+        .Where(path => Path.GetFileName(Path.GetDirectoryName(path))!.StartsWith("build-", StringComparison.Ordinal))
+        .OrderByDescending(File.GetLastWriteTimeUtc).FirstOrDefault()
+        ?? throw new InvalidOperationException("Start ./headroom once, so that there is a build to measure.");
+
+    private static Job Parse(string yaml, Catalogue catalogue)
+    {
+        var loaded = JobFile.Parse(yaml, "job.yaml", catalogue);
+        return loaded.Ok ? loaded.Value! : throw new InvalidOperationException(string.Join('\n', loaded.Findings));
+    }
+
+    private static void Line(StringBuilder text, FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+
+    private static string FindRoot()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (folder is not null && !File.Exists(Path.Combine(folder, "Headroom.slnx")))
+            folder = Path.GetDirectoryName(folder.TrimEnd(Path.DirectorySeparatorChar));
+        return folder ?? throw new InvalidOperationException("No Headroom.slnx above the program.");
+    }
+}

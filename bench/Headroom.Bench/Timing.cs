@@ -1,0 +1,61 @@
+using System.Diagnostics;
+
+namespace Headroom.Bench;
+
+/// <summary>Times things: the median of many runs after a warm-up.</summary>
+internal static class Timing
+{
+    /// <summary>Median milliseconds of one run.</summary>
+    public static double Median(Action run, int times)
+    {
+        for (var i = 0; i < Math.Max(3, times / 4); i++)
+            run();
+        var samples = new double[times];
+        for (var i = 0; i < times; i++)
+        {
+            var watch = Stopwatch.StartNew();
+            run();
+            samples[i] = watch.Elapsed.TotalMilliseconds;
+        }
+
+        Array.Sort(samples);
+        return samples[times / 2];
+    }
+
+    /// <summary>Bytes that one run allocates on this thread.</summary>
+    public static long Allocated(Action run)
+    {
+        run();
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        run();
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
+    /// <summary>Milliseconds of a process from start to end, two programs in turn; medians of both.</summary>
+    public static (double First, double Second) Processes(ProcessStartInfo first, ProcessStartInfo second, int times)
+    {
+        var samples = (First: new double[times], Second: new double[times]);
+        Once(first);
+        Once(second);
+        for (var i = 0; i < times; i++)
+        {
+            samples.First[i] = Once(first);
+            samples.Second[i] = Once(second);
+        }
+
+        Array.Sort(samples.First);
+        Array.Sort(samples.Second);
+        return (samples.First[times / 2], samples.Second[times / 2]);
+    }
+
+    private static double Once(ProcessStartInfo start)
+    {
+        var watch = Stopwatch.StartNew();
+        using var process = Process.Start(start)!;
+        process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        if (process.ExitCode != 0)
+            throw new InvalidOperationException($"{start.FileName} ended with {process.ExitCode}: a figure of a failure is worth nothing.");
+        return watch.Elapsed.TotalMilliseconds;
+    }
+}

@@ -1,0 +1,142 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Headroom.JobFiles.Yaml;
+
+namespace Headroom.JobFiles.Fields;
+
+/// <summary>A thing with keys.</summary>
+/// <typeparam name="T">What it becomes.</typeparam>
+/// <param name="noun">What it is called, without article: <c>drop</c>.</param>
+/// <param name="fields">The keys it may have.</param>
+/// <param name="build">Makes it of what was read; null when a finding was made.</param>
+internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, Func<Values, T?> build) : Shape<T>, IObjectShape
+    where T : class
+{
+    /// <inheritdoc/>
+    public string Noun => noun;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Field> Fields => fields;
+
+    /// <summary>True when its keys name enough by themselves: <c>limit of listener desk</c>, not <c>... of survey</c>.</summary>
+    public bool IsQuiet { get; init; }
+
+    /// <inheritdoc/>
+    public string? About { get; init; }
+
+    /// <inheritdoc/>
+    public override bool NamesItself => IsQuiet;
+
+    /// <inheritdoc/>
+    public override string InWords => $"keys of {Words.A(noun)}: {Words.Or([.. fields.Select(key => key.Name)])}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<Shape> Parts => fields.Select(key => key.Shape);
+
+    /// <inheritdoc/>
+    public override bool Read(YamlNode node, FieldReader reader, [MaybeNullWhen(false)] out T value)
+    {
+        value = null;
+        if (node is not YamlMap map)
+        {
+            reader.Refuse(Slips.WrongKind, node.At, $"{Called(reader)} is {node.What}", InWords, $"write it like '{reader.Example}'");
+            return false;
+        }
+
+        var values = ReadFields(map, reader);
+        if (!CheckRequired(values, map, reader))
+            return false;
+        value = build(values);
+        return value is not null;
+    }
+
+    /// <inheritdoc/>
+    public override YamlNode Complete(YamlNode under, YamlNode over)
+    {
+        if (under is not YamlMap below || over is not YamlMap above)
+            return over;
+        var entries = new List<YamlEntry>();
+        foreach (var entry in below.Entries)
+        {
+            if (above.Find(entry.Key.Text) is not { } mine)
+                entries.Add(entry);
+            else
+                entries.Add(mine with { Value = Find(entry.Key)?.Complete(entry.Value, mine.Value) ?? mine.Value });
+        }
+
+        entries.AddRange(above.Entries.Where(entry => below.Find(entry.Key.Text) is null));
+        return new YamlMap(entries, above.IsFlow, above.At, (above.Start, above.End));
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaParts parts) => parts.Object(this);
+
+    private Values ReadFields(YamlMap map, FieldReader reader)
+    {
+        var values = new Values(reader, map);
+        foreach (var entry in map.Entries)
+        {
+            if (Find(entry.Key) is not { } field)
+                RefuseKey(entry.Key, reader);
+            else if (values.Entry(field) is { } before)
+                Twice(entry.Key, before.Key, reader);
+            else if (field.IsRequired && entry.Value is YamlScalar { IsEmpty: true } or YamlScalar { IsUnknown: true } && !field.Shape.TakesNothing)
+                values.Put(field, null, entry);
+            else
+                values.Put(field, field.Read(entry.Value, reader), entry);
+        }
+
+        return values;
+    }
+
+    private Field? Find(YamlScalar key)
+    {
+        foreach (var field in fields)
+        {
+            if (YamlKey.Same(field.Name, key.Text))
+                return field;
+        }
+
+        return null;
+    }
+
+    private bool CheckRequired(Values values, YamlMap map, FieldReader reader)
+    {
+        var whole = true;
+        foreach (var field in fields.Where(field => field.IsRequired && !values.Has(field)))
+        {
+            whole = false;
+            var entry = values.Entry(field);
+            if (entry is not null && entry.Value is not YamlScalar { IsEmpty: true } and not YamlScalar { IsUnknown: true })
+                continue;
+            var at = entry?.Value.At ?? map.At;
+            reader.Refuse(Slips.Missing, at, $"{Of(field.Name, reader)} is not written", field.Shape.InWords, $"write '{field.Name}: {field.Example}'");
+        }
+
+        return whole;
+    }
+
+    private void RefuseKey(YamlScalar key, FieldReader reader)
+    {
+        var known = fields.Select(field => field.Name);
+        reader.Refuse(
+            Slips.UnknownKey,
+            key.At,
+            $"{Called(reader)} has a key '{Words.Short(key.Text)}'",
+            InWords,
+            reader.Meant(key.Text, known, "take it out, or write it as a remark (# ...)"));
+        if (fields.Any(field => field.Shape.NamesItself))
+            reader.LeaveOut();
+    }
+
+    private static void Twice(YamlScalar key, YamlScalar before, FieldReader reader) => reader.Refuse(
+        Slips.Twice,
+        key.At,
+        $"'{Words.Short(key.Text)}' a second time (first in line {before.At.Line}, column {before.At.Column})",
+        "each key once",
+        "keep one of them");
+
+    private string Called(FieldReader reader) => reader.Name is { Length: > 0 } name ? name : "the " + noun;
+
+    private static string Of(string field, FieldReader reader) => reader.Name is { Length: > 0 } name ? $"{field} of {name}" : field;
+}

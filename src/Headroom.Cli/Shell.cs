@@ -9,9 +9,10 @@ internal static class Shell
     /// <summary>Runs the command that was typed.</summary>
     public static int Run(string[] args, Desk desk)
     {
+        var code = ExitCode.NothingShort;
         try
         {
-            var code = Dispatch(args, desk);
+            code = Dispatch(args, desk);
             desk.Err.Flush();
             desk.Out.Flush();
             return code;
@@ -19,7 +20,7 @@ internal static class Shell
         catch (IOException) when (OutIsClosed(desk))
         {
             // Whoever read has read enough: nothing to complain about, and nobody to complain to.
-            return ExitCode.NothingShort;
+            return code;
         }
         catch (Exception fault)
         {

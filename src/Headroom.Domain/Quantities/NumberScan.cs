@@ -81,7 +81,7 @@ internal readonly record struct NumberScan(double First, double? Second, double?
     }
 
     private static string Nearest(string unit, UnitTable units) =>
-        Spelling.Nearest(unit, units.Units.SelectMany(u => u.Aliases.Prepend(u.Symbol))) is { } near
+        Spelling.Nearest(unit, units.Units.SelectMany(u => u.Aliases.Prepend(u.Symbol)).Where(name => name.Length > 0)) is { } near
             ? $"did you mean '{near}'?"
             : $"write it like {Example(units)}";
 

@@ -26,6 +26,9 @@ internal sealed class FieldReader(string prefix)
     /// <summary>How a right value looks here.</summary>
     public string Example => _examples.Count > 0 ? _examples[^1] : "";
 
+    /// <summary>How many things ranges and counts have stood for so far.</summary>
+    public int Counted { get; set; }
+
     /// <summary>True when no more findings are listed.</summary>
     public bool IsFull => _findings.Count >= MostListed;
 

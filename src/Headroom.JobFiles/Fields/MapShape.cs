@@ -18,11 +18,14 @@ internal sealed class MapShape<TKey, T>(string noun, Shape<TKey> keys, Shape<T> 
     /// <summary>How a key looks, for the manual and messages.</summary>
     public required string KeyExample { get; init; }
 
+    /// <summary>How what stands behind a key looks, where it is one text.</summary>
+    public string ThingExample { get; init; } = "";
+
     /// <inheritdoc/>
     public override bool NamesItself => noun.Length > 0;
 
     /// <inheritdoc/>
-    public override string InWords => $"'{KeyExample}: ...', where the key is {keys.InWords} and behind it stands {things.InWords}";
+    public override string InWords => $"'{KeyExample}: ...' for each, with {things.InWords}";
 
     /// <inheritdoc/>
     public override IEnumerable<Shape> Parts => [things];
@@ -34,7 +37,7 @@ internal sealed class MapShape<TKey, T>(string noun, Shape<TKey> keys, Shape<T> 
         if (node is not YamlMap map)
         {
             var name = noun.Length > 0 ? $"what stands in place of {Words.Plural(noun)}" : reader.Name;
-            reader.Refuse(Slips.WrongKind, node.At, $"{name} is {node.What}", InWords, $"write each with its key in front");
+            reader.Refuse(Slips.WrongKind, node.At, $"{name} is {node.What}", InWords, $"write each with its key in front, like '{KeyExample}: ...'");
             return false;
         }
 
@@ -71,7 +74,7 @@ internal sealed class MapShape<TKey, T>(string noun, Shape<TKey> keys, Shape<T> 
             }
         }
 
-        using (reader.Into(name))
+        using (reader.Into(name, ThingExample))
         {
             if (reader.TryRead(things, entry.Value, out var thing))
                 into.Add(new Entry<TKey, T>(key, thing, entry.Key.At));

@@ -33,13 +33,15 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
     /// <inheritdoc/>
     public override IEnumerable<Shape> Parts => fields.Select(key => key.Shape);
 
+    private Field Like => fields.FirstOrDefault(key => key.IsRequired) ?? fields[0];
+
     /// <inheritdoc/>
     public override bool Read(YamlNode node, FieldReader reader, [MaybeNullWhen(false)] out T value)
     {
         value = null;
         if (node is not YamlMap map)
         {
-            reader.Refuse(Slips.WrongKind, node.At, $"{Called(reader)} is {node.What}", InWords, $"write it like '{reader.Example}'");
+            reader.Refuse(Slips.WrongKind, node.At, $"{Called(reader)} is {node.What}", InWords, $"write its keys, like '{{{Like.Name}: {Like.Example}}}'");
             return false;
         }
 

@@ -19,11 +19,12 @@ internal static class Slips
     public static readonly Slip Format = new(14, "A file of a format that this program does not know.");
     public static readonly Slip Excluding = new(15, "Two keys of which only one may be there.");
     public static readonly Slip TooLong = new(16, "A text longer than anything that is shown.");
+    public static readonly Slip NotAPort = new(17, "A text that names no port.");
 
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<Slip> All { get; } =
     [
         UnknownKey, Twice, Missing, WrongKind, Empty, NoUnit, OtherUnit, Comma, NotAValue, OutOfBounds,
-        NotAChoice, NotAName, Reversed, Format, Excluding, TooLong,
+        NotAChoice, NotAName, Reversed, Format, Excluding, TooLong, NotAPort,
     ];
 }

@@ -13,7 +13,7 @@ internal sealed class WordShape<T>(params (string Word, T Value)[] choices) : Sc
     public IReadOnlyList<(string Word, T Value)> Also { get; init; } = [];
 
     /// <inheritdoc/>
-    public override string InWords => choices.Length == 1 ? $"the word '{choices[0].Word}'" : Words.Or([.. choices.Select(choice => choice.Word)]);
+    public override string InWords => choices.Length == 1 ? $"the word '{choices[0].Word}'" : (choices.Length > 2 ? "one of " : "") + Words.Or([.. choices.Select(choice => choice.Word)]);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaParts parts) => SchemaParts.OneOf([.. choices.Concat(Also).SelectMany(choice => Spellings(choice.Word))]);

@@ -1,0 +1,52 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Findings;
+using Headroom.Domain.Jobs;
+using Headroom.JobFiles.Fields;
+using Headroom.JobFiles.Files;
+using Headroom.JobFiles.Jobs;
+using Headroom.JobFiles.Yaml;
+
+namespace Headroom.JobFiles;
+
+/// <summary>Reads job files.</summary>
+public static class JobFile
+{
+    /// <summary>The letters in front of the codes of findings about what a job says.</summary>
+    public const string CodePrefix = "JOB";
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">The file, as the person named it.</param>
+    /// <param name="catalogue">The models that are known; null to leave models unchecked.</param>
+    /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
+    public static Loaded<Job> Read(string path, Catalogue? catalogue)
+    {
+        var text = TextFile.Read(path);
+        return text.Value is null ? new(null, text.Findings) : Parse(text.Value, path, catalogue);
+    }
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="text">The text of a job file.</param>
+    /// <param name="name">The name that findings give it.</param>
+    /// <param name="catalogue">The models that are known; null to leave models unchecked.</param>
+    /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
+    public static Loaded<Job> Parse(string text, string name, Catalogue? catalogue)
+    {
+        var tree = YamlText.Parse(text, name);
+        if (tree.Value is null)
+            return new(null, tree.Findings);
+        var reader = new FieldReader(CodePrefix);
+        var job = JobFields.Shape.Read(tree.Value, reader, out var read) ? read : null;
+        var findings = new List<Finding>([.. tree.Findings, .. reader.Findings]);
+        // The rules about the whole speak of things that are missing; they are asked only when nothing was left out here.
+        if (job is not null && !reader.LeftOut)
+            findings.AddRange(Rules(job, catalogue));
+        return new(job, YamlText.InOrder(findings));
+    }
+
+    private static IEnumerable<Finding> Rules(Job job, Catalogue? catalogue)
+    {
+        _ = job;
+        _ = catalogue;
+        return [];
+    }
+}

@@ -1,0 +1,30 @@
+using Headroom.Domain.Quantities;
+
+namespace Headroom.JobFiles.Jobs;
+
+/// <summary>In which units a reserve of each kind of limit may be written.</summary>
+internal static class ReserveKinds
+{
+    /// <summary>A number of ports; it may stand without a unit.</summary>
+    public static UnitTable Ports { get; } = new("a number of ports", [new Unit("ports", 1, 0, "port", "")]);
+
+    /// <summary>The units by the kind's name in the policy; none for kinds of which only a share is kept.</summary>
+    public static IReadOnlyDictionary<string, UnitTable> Units { get; } = new Dictionary<string, UnitTable>
+    {
+        ["power"] = Watts.Units,
+        ["ports"] = Ports,
+        ["volts"] = Volts.Units,
+        ["amperes"] = Amperes.Units,
+        ["start"] = Seconds.Units,
+        ["keep-alive"] = Amperes.Units,
+        ["length"] = Metres.Units,
+        ["sound"] = Decibels.Units,
+        ["temperature"] = Kelvins.Units,
+        ["runtime"] = Seconds.Units,
+        ["uplink"] = BitsPerSecond.Units,
+        ["fibre"] = Decibels.Units,
+        ["rack"] = RackUnits.Units,
+        ["depth"] = Metres.Units,
+        ["weight"] = Kilograms.Units,
+    };
+}

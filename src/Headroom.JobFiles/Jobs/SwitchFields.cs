@@ -1,0 +1,84 @@
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Quantities;
+using Headroom.JobFiles.Fields;
+
+namespace Headroom.JobFiles.Jobs;
+
+/// <summary>The switches of a design.</summary>
+internal static class SwitchFields
+{
+    private static readonly Field<string> Model = new("model", Shapes.Name("a switch model"), "The model in the catalogue.", "wren-b");
+    private static readonly Field<string> Supply = new("supply", Shapes.Name("a supply of the model"), "Which of the model's supplies is fitted; without it the first.", "large");
+    private static readonly Field<int> Level = new("level", new CountShape(1, 20), "The fan level it runs at.", "2");
+
+    private static readonly Field<IReadOnlyList<Entry<(int First, int Last), Given<Watts>>>> Limits = new(
+        "port-limit",
+        new MapShape<(int, int), Given<Watts>>("", new PortNumbersShape(), Sensible.PortWatts) { KeyExample = "5..16", ThingExample = "15.4 W" },
+        "The most a port may give, by port.",
+        "{5..16: 15.4 W}");
+
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Priority>>> Priorities = new(
+        "priority",
+        new MapShape<IReadOnlyList<string>, Priority>(
+            "",
+            new NamesShape("an endpoint or drop, or the number of a port"),
+            new WordShape<Priority>(("critical", Priority.Critical), ("high", Priority.High), ("low", Priority.Low))) { KeyExample = "ap-1", ThingExample = "critical" },
+        "Who is served first and dropped last, by endpoint, drop or port.",
+        "{ap-1: critical, 3: high}");
+
+    private static readonly Field<IReadOnlyList<(int First, int Last)>> Passive = new(
+        "passive",
+        new ListShape<(int First, int Last)>("port", new PortNumbersShape()) { OrOne = true },
+        "The ports on which passive voltage is switched on.",
+        "[9, 10]");
+
+    /// <summary>A switch.</summary>
+    public static ObjectShape<PlacedSwitch> Shape { get; } = new(
+        "switch",
+        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, .. SettingFields.All, Limits, Priorities, Passive],
+        Build)
+    {
+        About = "What a design does not say, the design it is like says, then the model. How it hands out watts decides the power verdict.",
+    };
+
+    private static PlacedSwitch Build(Values values) => new(
+        "",
+        values.Get(Model),
+        values.Get(Supply),
+        StandingFields.Build(values),
+        values.Get(StandingFields.FedBy),
+        values.Maybe(Level),
+        SettingOf(values),
+        values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(Numbers).Distinct()] : null,
+        values.At);
+
+    private static PowerSetting SettingOf(Values values)
+    {
+        var byPort = new Dictionary<int, Priority>();
+        var byName = new Dictionary<string, Priority>();
+        foreach (var (key, name) in values.List(Priorities).SelectMany(entry => entry.Key.Select(name => (entry, name))))
+        {
+            if (PortNumbers.Read(name) is { } port)
+                byPort[port.First] = key.Value;
+            else
+                byName[name] = key.Value;
+        }
+
+        return SettingFields.Build(values) with { PortLimits = LimitsOf(values), Priorities = byPort, EndpointPriorities = byName };
+    }
+
+    private static Dictionary<int, Given<Watts>> LimitsOf(Values values)
+    {
+        var limits = new Dictionary<int, Given<Watts>>();
+        var places = new Dictionary<string, Domain.Findings.Place>();
+        foreach (var entry in values.List(Limits))
+        {
+            foreach (var port in Numbers(entry.Key).Where(port => Named.First($"port {port}", entry.At, places, values.Reader)))
+                limits.Add(port, entry.Value);
+        }
+
+        return limits;
+    }
+
+    private static IEnumerable<int> Numbers((int First, int Last) range) => Enumerable.Range(range.First, range.Last - range.First + 1);
+}

@@ -17,11 +17,10 @@ internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, 
     public static Desk OfProcess()
     {
         var unicode = Console.OutputEncoding.CodePage == Utf8 && !IsSet("HEADROOM_ASCII") && !IsDumb;
-        // Asked only where it matters: to learn whether there is a terminal is not free.
         var colour = !IsSet("NO_COLOR") && !IsDumb && !Console.IsOutputRedirected;
         return new(
-            Writer(Console.OpenStandardOutput()),
-            Writer(Console.OpenStandardError()),
+            Writer(Console.OpenStandardOutput(), Console.IsOutputRedirected),
+            Writer(Console.OpenStandardError(), Console.IsErrorRedirected),
             Console.OpenStandardInput,
             new Pen(unicode, colour),
             DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
@@ -32,10 +31,10 @@ internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, 
     // Both are set and not empty to be on, whatever the value (no-color.org).
     private static bool IsSet(string variable) => !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(variable));
 
-    // Into a file or pipe it is UTF-8 on every system; a terminal that knows less gets its own encoding.
-    private static StreamWriter Writer(Stream stream)
+    // Into a file or pipe it is UTF-8 on every system, as JSON must be; a terminal that knows less gets its own encoding.
+    private static StreamWriter Writer(Stream stream, bool redirected)
     {
-        var encoding = Console.OutputEncoding.CodePage == Utf8 ? new UTF8Encoding(encoderShouldEmitUTF8Identifier: false) : Console.OutputEncoding;
+        var encoding = redirected || Console.OutputEncoding.CodePage == Utf8 ? new UTF8Encoding(encoderShouldEmitUTF8Identifier: false) : Console.OutputEncoding;
         return new StreamWriter(stream, encoding, bufferSize: 16 * 1024) { NewLine = "\n" };
     }
 }

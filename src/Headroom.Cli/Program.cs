@@ -1,1 +1,3 @@
-return 0;
+using Headroom.Cli;
+
+return Shell.Run(args, Desk.OfProcess());

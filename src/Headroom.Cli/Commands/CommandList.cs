@@ -1,0 +1,19 @@
+namespace Headroom.Cli.Commands;
+
+/// <summary>All commands by name. Only the one that was typed is built: the others cost nothing.</summary>
+internal static class CommandList
+{
+    /// <summary>The commands in the order of the help.</summary>
+    public static IReadOnlyList<CommandEntry> All { get; } =
+    [
+        new("study", "works out every limit of a design and what is left of it", StudyCommand.Build),
+        new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build),
+        new("check", "says whether a job file holds together, without working it out", CheckCommand.Build),
+        new("catalogue", "shows the models a job may use, or checks a firm's own", CatalogueCommand.Build),
+        new("new", "writes a first job file to start from", NewCommand.Build),
+        new("schema", "prints the shape of a file for editors and programs", SchemaCommand.Build),
+    ];
+
+    /// <summary>The command of a name; null when there is none.</summary>
+    public static CommandEntry? Find(string name) => All.FirstOrDefault(entry => entry.Name == name);
+}

@@ -1,0 +1,46 @@
+using Headroom.Cli.Text;
+using Headroom.Domain.Ledgers;
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Cli.Commands;
+
+/// <summary>Finds the entry or figure somebody means: by its id, by the end of it, or by any part that no other has.</summary>
+/// <param name="Id">The whole id; null when it is not clear which.</param>
+/// <param name="Complaint">What is wrong; null when nothing.</param>
+internal sealed record EntrySearch(string? Id, string? Complaint)
+{
+    private const int MostListed = 12;
+
+    /// <summary>Looks a word up in a ledger.</summary>
+    public static EntrySearch Find(Ledger ledger, string word)
+    {
+        var ids = ledger.Entries.Select(entry => entry.Id).Concat(ledger.Figures.Select(figure => figure.Id)).Distinct().ToList();
+        if (ids.Contains(word))
+            return new(word, null);
+        Predicate<string>[] ways =
+        [
+            id => $"/{id}".EndsWith($"/{word}", StringComparison.OrdinalIgnoreCase),
+            id => $"/{id}/".Contains($"/{word}/", StringComparison.OrdinalIgnoreCase),
+            id => id.Contains(word, StringComparison.OrdinalIgnoreCase),
+        ];
+        var matches = ways.Select(ids.FindAll).FirstOrDefault(found => found.Count > 0);
+        return matches switch
+        {
+            null => new(null, NoneOf(word, ids)),
+            [var only] => new(only, null),
+            _ => new(null, $"headroom: '{word}' may be any of {matches.Count}:\n" + Listed(matches)),
+        };
+    }
+
+    private static string NoneOf(string word, List<string> ids)
+    {
+        var near = Spelling.Nearest(word, ids) ?? Spelling.Nearest(word, ids.Select(id => id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..]));
+        return $"headroom: there is no entry '{word}'" + (near is null ? $"; the design has {Words.Count(ids.Count, "entry or figure", "entries and figures")}, which study --format csv lists" : $"; did you mean {near}?");
+    }
+
+    private static string Listed(List<string> matches)
+    {
+        var lines = matches.Take(MostListed).Select(id => "  " + id);
+        return string.Join('\n', matches.Count > MostListed ? lines.Append($"  and {matches.Count - MostListed} more") : lines);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Text;
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.JobFiles;
+
+namespace Headroom.Cli.Commands;
+
+/// <summary>Reads a job as a person names it: a file, a folder that holds one, or <c>-</c> for standard input.</summary>
+internal static class JobSource
+{
+    private const string FileInFolder = "job.yaml";
+
+    /// <summary>Reads the job with the shipped models and the firm's own.</summary>
+    /// <param name="job">The job as named.</param>
+    /// <param name="catalogues">The firm's own catalogue files.</param>
+    /// <param name="desk">Where standard input comes from.</param>
+    /// <param name="models">The models it was read with; null when they could not be read.</param>
+    public static Loaded<Job> Read(string job, IReadOnlyList<string> catalogues, Desk desk, out Catalogue? models)
+    {
+        var shipped = Models(catalogues);
+        models = shipped.Ok ? shipped.Value : null;
+        var read = job == "-" ? FromInput(desk, models) : JobFile.Read(PathOf(job), models);
+        return read with { Findings = [.. shipped.Findings, .. read.Findings] };
+    }
+
+    /// <summary>Reads the shipped models, then the firm's own over them.</summary>
+    public static Loaded<Catalogue> Models(IReadOnlyList<string> catalogues)
+    {
+        var shipped = CatalogueFiles.ReadShipped();
+        if (catalogues.Count == 0 || shipped.Value is null)
+            return shipped;
+        var own = CatalogueFiles.Read(catalogues, shipped.Value);
+        return own with { Findings = [.. shipped.Findings, .. own.Findings] };
+    }
+
+    private static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
+
+    private static Loaded<Job> FromInput(Desk desk, Catalogue? models)
+    {
+        using var reader = new StreamReader(desk.Input(), new UTF8Encoding(false));
+        return JobFile.Parse(reader.ReadToEnd(), "standard input", models);
+    }
+}

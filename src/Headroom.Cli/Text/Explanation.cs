@@ -1,0 +1,94 @@
+using Headroom.Domain.Ledgers;
+
+namespace Headroom.Cli.Text;
+
+/// <summary>One entry opened: its figures, the working behind them, up to where it holds, and what stands beside it.</summary>
+internal static class Explanation
+{
+    /// <summary>The width of the labels at the left.</summary>
+    public const int Label = 11;
+
+    /// <summary>The indent of every line below the head.</summary>
+    public const int Indent = 2;
+
+    /// <summary>Writes several entries and figures under one title.</summary>
+    public static string Write(Ledger ledger, ShownUnits units, Pen pen)
+    {
+        var page = new Page(pen);
+        Sheet.WriteTitle(page, ledger);
+        foreach (var entry in ledger.Entries)
+            WriteEntry(page, entry, units);
+        foreach (var figure in ledger.Figures)
+            WriteFigure(page, figure, units);
+        return page.ToString();
+    }
+
+    private static void WriteEntry(Page page, LedgerEntry entry, ShownUnits units)
+    {
+        page.Gap();
+        WriteHead(page, entry, units);
+        page.Gap();
+        ExplainedFigures.Write(page, entry, units);
+        WriteWorking(page, entry.Story.Work(entry), units);
+        ExplainedAround.Write(page, entry, units);
+        WriteSource(page, entry.Story.Work(entry));
+    }
+
+    private static void WriteFigure(Page page, Figure figure, ShownUnits units)
+    {
+        var unit = units.Of(figure.Unit);
+        var value = unit.Value(figure.Value) is { } number ? $"{Numbers.Show(number)} {unit.Symbol}" : "unknown";
+        page.Gap();
+        page.Edges(figure.Id, value);
+        page.Labelled("what", figure.What, Indent, Label);
+        if (figure.Question is { } question)
+            page.Labelled("ask", question, Indent, Label);
+        var working = figure.Work();
+        WriteWorking(page, working, units);
+        WriteSource(page, working);
+    }
+
+    // The id is never cut: it is what a person copies. What it says goes below it when both do not fit.
+    private static void WriteHead(Page page, LedgerEntry entry, ShownUnits units)
+    {
+        var verdict = Verdict(entry, units);
+        var pen = page.Pen;
+        var both = pen.Plain($"{entry.Id}    {entry.What}");
+        if (Columns.Of(both) + 2 + Columns.Of(pen.Plain(verdict)) <= Pen.Columns)
+        {
+            page.Edges(both, verdict);
+            return;
+        }
+
+        page.Paragraph(entry.Id);
+        page.Paragraph($"{entry.What}: {verdict}", Indent, Indent);
+    }
+
+    private static string Verdict(LedgerEntry entry, ShownUnits units)
+    {
+        var left = ExplainedFigures.Left(entry, units.Of(entry.Unit));
+        var said = (entry.Studied, left) switch
+        {
+            (Domain.Ledgers.Verdict.Short, not null) => $"short by {left}",
+            (Domain.Ledgers.Verdict.Tight or Domain.Ledgers.Verdict.Clear, not null) => $"{Words.Of(entry.Studied)}, {left} left",
+            _ => Words.Of(entry.Studied),
+        };
+        return entry.Overruled is null ? said : $"{said}; overruled";
+    }
+
+    private static void WriteWorking(Page page, Working working, ShownUnits units)
+    {
+        page.Gap();
+        foreach (var (line, index) in working.Formula.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select((line, index) => (line, index)))
+            page.Labelled(index == 0 ? "formula" : "", line, Indent, Label);
+        ExplainedWorking.Write(page, working);
+        if (units.IsImperial)
+            page.Labelled("", "The working is in metric units, as the formula holds in them.", Indent, Label);
+    }
+
+    private static void WriteSource(Page page, Working working)
+    {
+        if (working.Source.Length > 0)
+            page.Labelled("source", working.Source, Indent, Label);
+    }
+}

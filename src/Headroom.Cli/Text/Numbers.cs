@@ -1,0 +1,54 @@
+using System.Globalization;
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Cli.Text;
+
+/// <summary>The one place where a number becomes text on a sheet: four significant digits, in no language's own manner.</summary>
+internal static class Numbers
+{
+    private const int Digits = 4;
+    private const int MostDecimals = 9;
+
+    // Below this share of the greatest of its neighbours a number is the dust of a sum, not a figure.
+    private const double Dust = 1e-8;
+
+    // Smaller than this only an exponent tells anything.
+    private const double Tiny = 1e-6;
+
+    /// <summary>One number by itself.</summary>
+    public static string Show(double value) => QuantityText.Show(value);
+
+    /// <summary>Numbers that are read together, such as asked, there is and left: all with the same decimals, and none shown as zero that is not.</summary>
+    public static IReadOnlyList<string> Together(IReadOnlyList<double?> values)
+    {
+        var numbers = values.OfType<double>().Where(double.IsFinite).ToList();
+        var greatest = numbers.Count == 0 ? 0 : numbers.Max(Math.Abs);
+        if (greatest is > 0 and < Tiny)
+            return [.. values.Select(value => value is { } number ? Show(number) : "")];
+        var decimals = Trim(numbers, Decimals(numbers, greatest));
+        return [.. values.Select(value => value is not { } number ? "" : double.IsFinite(number) ? Fixed(number, decimals) : Show(number))];
+    }
+
+    private static int Decimals(List<double> numbers, double greatest)
+    {
+        if (greatest == 0)
+            return 0;
+        var decimals = Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(greatest)), 0, MostDecimals);
+        while (decimals < MostDecimals && numbers.Exists(number => Math.Abs(number) > Dust * greatest && Math.Round(number, decimals) == 0))
+            decimals++;
+        return decimals;
+    }
+
+    private static int Trim(List<double> numbers, int decimals)
+    {
+        while (decimals > 0 && numbers.TrueForAll(number => Fixed(number, decimals).EndsWith('0')))
+            decimals--;
+        return decimals;
+    }
+
+    private static string Fixed(double number, int decimals)
+    {
+        var text = number.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text[0] == '-' && text.AsSpan(1).TrimStart("0.").IsEmpty ? text[1..] : text;
+    }
+}

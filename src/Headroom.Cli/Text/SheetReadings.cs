@@ -1,0 +1,41 @@
+using System.Globalization;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Ledgers;
+
+namespace Headroom.Cli.Text;
+
+/// <summary>What was measured on site, beside what was expected of it, and the readings nothing could be compared with.</summary>
+internal static class SheetReadings
+{
+    /// <summary>Writes the readings, as far as there are any.</summary>
+    public static void Write(Page page, Ledger ledger, ShownUnits units)
+    {
+        var compared = ledger.Entries.SelectMany(entry => entry.Measured).DistinctBy(comparison => (comparison.Reading, comparison.Finding)).ToList();
+        if (compared.Count == 0 && ledger.LooseReadings.Count == 0)
+            return;
+        page.Gap();
+        page.Line("Measured");
+        foreach (var comparison in compared)
+            page.Paragraph($"{page.Pen.Bar.Measured} {Tell(comparison, units)}", 2, 4);
+        foreach (var loose in ledger.LooseReadings)
+            page.Paragraph($"{page.Pen.Bar.Measured} {Tell(loose.Reading, units)}: {loose.Why}", 2, 4);
+    }
+
+    /// <summary>A reading beside its prediction, in one sentence.</summary>
+    public static string Tell(Comparison comparison, ShownUnits units)
+    {
+        var unit = units.Of(comparison.Reading.Unit);
+        var expected = unit.Value(comparison.Predicted) is { } value ? $", expected {Numbers.Show(value)} {unit.Symbol}" : "";
+        return $"{Tell(comparison.Reading, units)}{expected}: {comparison.Finding}";
+    }
+
+    private static string Tell(Reading reading, ShownUnits units)
+    {
+        var unit = units.Of(reading.Unit);
+        var spread = unit.Difference(reading.PlusMinus) is { } half ? $" ± {Numbers.Show(half)}" : "";
+        var most = reading.UpperBound ? "at most " : "";
+        var on = reading.On is { } day ? $" on {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "";
+        var with = reading.Instrument is { } instrument ? $", {instrument}" : "";
+        return $"{reading.Where}  {most}{Numbers.Show(unit.Value(reading.Value)!.Value)}{spread} {unit.Symbol}{on}{with}";
+    }
+}

@@ -1,0 +1,65 @@
+namespace Headroom.Cli.Tests.Commands;
+
+public sealed class UsageTests
+{
+    public static TheoryData<string, string> Slips => new()
+    {
+        { "stduy job.yaml", "headroom: there is no command 'stduy'; did you mean study?" },
+        { "--verbose", "headroom: a command comes first, then options; '--verbose' is none" },
+        { "--versoin", "headroom: a command comes first, then options; '--versoin' is none; did you mean --version?" },
+        { "study", "headroom: study needs a JOB" },
+        { "study a b", "headroom: study takes a JOB and no more; 'b' is too much" },
+        { "study a --fromat json", "headroom: study has no option --fromat; did you mean --format?" },
+        { "study a --fromat=json", "headroom: study has no option --fromat; did you mean --format?" },
+        { "study a -x", "headroom: study has no option -x" },
+        { "study a --format xml", "headroom: --format is text, json or csv, not 'xml'" },
+        { "study a --format jsn", "headroom: --format is text, json or csv, not 'jsn'; did you mean json?" },
+        { "study a --format json --format csv", "headroom: --format was given 2 times; once is enough" },
+        { "study a --format", "headroom: --format needs a value: text|json|csv" },
+        { "study a --format=", "headroom: --format needs a value: text|json|csv" },
+        { "study a --units metrc", "headroom: --units is metric or imperial, not 'metrc'; did you mean metric?" },
+        { "study a --on 25.11.2026", "headroom: --on is a day written as 2026-11-25, not '25.11.2026'" },
+        { "study a --on 2026-02-30", "headroom: --on is a day written as 2026-11-25, not '2026-02-30'" },
+        { "study a --count sw-1=clas", "headroom: --count is class, port-limit, negotiated, measured or autoclass, not 'clas'; did you mean class?" },
+        { "study a --count =class", "headroom: --count wants a switch before '=': sw-1=class" },
+        { "study a --only powr", "headroom: --only is power, not 'powr'; did you mean power?" },
+        { "study a --strict --design", "headroom: --design needs a value: ID" },
+        { "explain a", "headroom: explain needs a JOB and at least one ENTRY" },
+        { "explain a b --format csv", "headroom: --format is text or json, not 'csv'" },
+        { "check", "headroom: check needs a JOB" },
+        { "check a --strict", "headroom: check has no option --strict" },
+        { "catalogue", "headroom: catalogue is followed by list, show or check" },
+        { "catalogue shw", "headroom: catalogue is followed by list, show or check, not 'shw'; did you mean show?" },
+        { "catalogue list swiches", "headroom: a kind is switches, injectors, endpoints, cables, fibres, modules, standby, batteries, fans or cabinets, not 'swiches'; did you mean switches?" },
+        { "catalogue show", "headroom: catalogue show needs a MODEL" },
+        { "catalogue check", "headroom: catalogue check needs at least one FILE" },
+        { "new a b", "headroom: new takes one FILE and no more; 'b' is too much" },
+        { "schema", "headroom: schema needs job, catalogue or ledger" },
+        { "schema jb", "headroom: schema is job, catalogue or ledger, not 'jb'; did you mean job?" },
+        { "help stduy", "headroom: there is no command 'stduy'; did you mean study?" },
+    };
+
+    [Theory, MemberData(nameof(Slips))]
+    public void A_slip_of_the_typing_is_refused_with_what_is_right(string typed, string complaint)
+    {
+        var result = TestDesk.Run(typed.Split(' '));
+        var lines = result.Err.Split('\n');
+        Assert.Equal((2, "", complaint, 3), (result.ExitCode, result.Out, lines[0], lines.Length));
+        Assert.Matches("^'headroom .*--help' says what there is\\.$", lines[1]);
+    }
+
+    [Fact]
+    public void All_slips_are_said_in_one_go()
+    {
+        var result = TestDesk.Run(["study", "a", "--format", "xml", "--on", "today", "--unit"]);
+        Assert.Equal(4, result.Err.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+    }
+
+    [Fact]
+    public void Without_a_command_the_help_is_a_message_and_no_result()
+    {
+        var result = TestDesk.Run([]);
+        Assert.Equal((2, ""), (result.ExitCode, result.Out));
+        Assert.Contains("headroom study", result.Err, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Headroom.Cli.Text;
+
+namespace Headroom.Cli.Tests.Text;
+
+public sealed class NumbersTests
+{
+    [Theory]
+    [InlineData("361.4 320.0 -41.4", 361.4, 320.0, -41.4)]
+    [InlineData("226 320 94", 226.0, 320.0, 94.0)]
+    [InlineData("18.0 20.5 2.5", 18.0, 20.5, 2.5)]
+    [InlineData("0.175 0.600 0.425", 0.175, 0.6, 0.425)]
+    [InlineData("12000 20000 8000", 12000.0, 20000.0, 8000.0)]
+    [InlineData("0 5 5", 0.0, 5.0, 5.0)]
+    [InlineData("0.1 320.0 319.9", 0.1, 320.0, 319.9)]
+    public void Numbers_read_together_have_the_same_decimals(string shown, params double[] numbers) =>
+        Assert.Equal(shown, string.Join(' ', Numbers.Together([.. numbers.Select(number => (double?)number)])));
+
+    [Fact]
+    public void What_is_short_by_a_trifle_is_not_shown_as_nothing() =>
+        Assert.Equal(["320.004", "320.000", "-0.004"], Numbers.Together([320.004, 320, -0.004]));
+
+    [Fact]
+    public void The_dust_of_a_sum_is_nothing_and_has_no_sign() =>
+        Assert.Equal(["320", "320", "0"], Numbers.Together([320, 320, -5.7e-14]));
+
+    [Fact]
+    public void What_is_not_known_is_left_blank_and_what_has_no_end_is_said() =>
+        Assert.Equal(["", "no limit", "5"], Numbers.Together([null, double.PositiveInfinity, 5]));
+
+    [Fact]
+    public void No_number_that_counts_is_shown_as_zero() => Gen.Select(Gen.Double[-1e5, 1e5], Gen.Double[-1, 1]).Sample((great, small) =>
+    {
+        foreach (var (text, number) in Numbers.Together([great, small]).Zip([great, small]))
+        {
+            var shown = double.Parse(text, CultureInfo.InvariantCulture);
+            Assert.True(Math.Abs(number) <= 1e-8 * Math.Max(Math.Abs(great), Math.Abs(small)) || shown != 0, $"{number} is shown as {text}");
+        }
+    });
+}

@@ -10,7 +10,7 @@ public sealed class EntrySearchTests
     [InlineData("sw-1/restart", "power/sw-1/restart")]
     [InlineData("restart", "power/sw-1/restart")]
     [InlineData("SW-1/Restart", "power/sw-1/restart")]
-    [InlineData("K-17", "power/field-link/volts")]
+    [InlineData("K-17", "power/K-17/volts")]
     [InlineData("estar", "power/sw-1/restart")]
     [InlineData("sw-2/heat", "power/sw-2/heat")]
     [InlineData("K-2", null)]
@@ -21,7 +21,7 @@ public sealed class EntrySearchTests
 
     [Fact]
     public void A_part_that_several_have_lists_them() => Assert.Equal(
-        "headroom: 'volts' may be any of 2:\n  power/K-18/volts\n  power/field-link/volts", EntrySearch.Find(SampleLedger.Full, "volts").Complaint);
+        "headroom: 'volts' may be any of 2:\n  power/K-18/volts\n  power/K-17/volts", EntrySearch.Find(SampleLedger.Full, "volts").Complaint);
 
     [Fact]
     public void Many_matches_are_listed_up_to_a_dozen() =>

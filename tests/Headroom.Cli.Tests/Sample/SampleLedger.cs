@@ -49,7 +49,7 @@ internal static class SampleLedger
             {
                 Studied = Verdict.Unknown, Parts = new(12, 14), Question = "what do cam-3 and cam-4 draw? read the label",
             },
-            Entry("power/field-link/volts", "volts at the far end", "V", "volts", 18, 20.5, 3) with
+            Entry("power/K-17/volts", "volts at the far end", "V", "volts", 18, 20.5, 3) with
             {
                 Sense = Sense.AtLeast, PlusMinus = 3.1, Cautions = [Hot],
                 Measured = [new(Volts(19.9), 20.5, -0.6, 0.9, true, "agrees")],

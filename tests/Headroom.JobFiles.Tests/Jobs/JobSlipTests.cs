@@ -11,7 +11,7 @@ public sealed class JobSlipTests
 
     public static TheoryData<string, string> Slips => new()
     {
-        { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 90}\n  spaces: {a: {}}\n", "job.yaml:5:29: error JOB006" },
+        { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 90}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB006" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: '12,5 m'}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB008" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: -12 m}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB010" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 12 W}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB007" },

@@ -23,6 +23,19 @@ internal static class Columns
         return cut.Length >= width ? Take(text, width) : Take(text, width - cut.Length).TrimEnd() + cut;
     }
 
+    /// <summary>
+    /// The text, cut before its last separator when it is wider: what tells two names of one kind apart stands at the end,
+    /// as in <c>phone-12</c> or <c>volts at the far end, at night</c>.
+    /// </summary>
+    public static string FitMiddle(string text, int width, string cut, string separator)
+    {
+        var at = text.LastIndexOf(separator, StringComparison.Ordinal);
+        var head = at < 0 ? 0 : width - Of(text[at..]);
+        return Of(text) <= width || head < width / 4 || head <= cut.Length
+            ? Fit(text, width, cut)
+            : Fit(text[..at], head, cut) + text[at..];
+    }
+
     /// <summary>As much of the text as a width holds.</summary>
     public static string Take(string text, int width)
     {

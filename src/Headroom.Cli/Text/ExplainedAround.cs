@@ -15,7 +15,7 @@ internal static class ExplainedAround
             Each(page, group.Key, group.Select(row => Tell(row, units.Of(entry.Unit))));
         Each(page, "mends", entry.Advice);
         Each(page, "measured", entry.Measured.Select(comparison => SheetReadings.Tell(comparison, units)));
-        Each(page, "assumed", entry.Assumed);
+        Each(page, "assumed", entry.Assumed.Distinct());
         Each(page, "take care", entry.Cautions.Select(caution => $"{caution.Code}  {Words.Sentence(caution.Text)} {Words.Sentence(caution.Who)}"));
         if (entry.Overruled is { } overruled)
             page.Labelled("overruled", $"held {Words.Of(entry.Verdict)} by {overruled.By}, {overruled.On.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}: {overruled.Because}", Explanation.Indent, Explanation.Label);
@@ -32,9 +32,9 @@ internal static class ExplainedAround
         var unit = units.Of(holds.Unit);
         var from = holds.UpTo ? "up to" : "from";
         var on = holds.UpTo ? "" : " on";
-        var limit = unit.Value(holds.AtLimit) is { } atLimit ? $"{from} {Numbers.Show(atLimit)} {unit.Symbol}{on}" : "no value reaches the limit";
-        var reserve = unit.Value(holds.AtReserve) is { } atReserve ? $", with its reserve {from} {Numbers.Show(atReserve)} {unit.Symbol}{on}" : "";
-        var now = unit.Value(holds.Now) is { } value ? $" (now {Numbers.Show(value)} {unit.Symbol})" : "";
+        var limit = unit.Value(holds.AtLimit) is { } atLimit ? $"{from} {Numbers.Show(atLimit, unit.Symbol)}{on}" : "no value reaches the limit";
+        var reserve = unit.Value(holds.AtReserve) is { } atReserve ? $", with its reserve {from} {Numbers.Show(atReserve, unit.Symbol)}{on}" : "";
+        var now = unit.Value(holds.Now) is { } value ? $" (now {Numbers.Show(value, unit.Symbol)})" : "";
         return $"{holds.Input}: {limit}{reserve}{now}";
     }
 

@@ -32,7 +32,7 @@ internal static class ExplainedWorking
             var origins = Wrap.Lines(pen.Plain(inputs[i].Origin), Pen.Columns - origin);
             for (var line = 0; line < Math.Max(names.Count, origins.Count); line++)
             {
-                var figure = line > 0 ? "" : Columns.Right(values[i], value) + " " + pen.Plain(inputs[i].Unit);
+                var figure = line > 0 ? "" : Columns.Right(values[i], value) + (inputs[i].Value is null ? "" : " " + pen.Plain(inputs[i].Unit));
                 page.Line(Start(i + line, "from") + Columns.Left(Part(names, line), name + 2) + Columns.Left(figure, value + 1 + unit + 2) + Part(origins, line));
             }
         }
@@ -49,16 +49,17 @@ internal static class ExplainedWorking
         var room = Pen.Columns - Left - 2 - value - 1 - unit;
         for (var i = 0; i < steps.Count; i++)
         {
-            var text = Wrap.Lines(pen.Plain(Told(steps[i])), steps[i].Value is null ? Pen.Columns - Left : room);
+            var text = Wrap.Lines(pen.Plain(Told(steps[i])), shown[i].Length == 0 ? Pen.Columns - Left : room);
             for (var line = 0; line < text.Count; line++)
             {
-                var figure = line < text.Count - 1 || shown[i].Length == 0 ? "" : "  " + Columns.Right(shown[i], value) + " " + pen.Plain(steps[i].Unit);
+                var symbol = steps[i].Value is null ? "" : " " + pen.Plain(steps[i].Unit);
+                var figure = line < text.Count - 1 || shown[i].Length == 0 ? "" : "  " + Columns.Right(shown[i], value) + symbol;
                 page.Line(Start(i + line, "worked") + (figure.Length == 0 ? text[line] : Columns.Left(text[line], room) + figure));
             }
         }
     }
 
-    // Steps in the same unit stand with the same decimals, so that a sum can be followed down the column.
+    // Steps in the same unit stand with the same decimals, so that a sum can be followed down the column. A step with a unit and no value is unknown.
     private static string[] Aligned(IReadOnlyList<WorkingStep> steps)
     {
         var shown = new string[steps.Count];
@@ -66,7 +67,7 @@ internal static class ExplainedWorking
         {
             var texts = Numbers.Together([.. group.Select(pair => pair.step.Value)]);
             foreach (var (text, pair) in texts.Zip(group))
-                shown[pair.index] = text;
+                shown[pair.index] = pair.step.Value is null && pair.step.Unit.Length > 0 ? "unknown" : text;
         }
 
         return shown;

@@ -37,7 +37,7 @@ internal static class Explanation
     private static void WriteFigure(Page page, Figure figure, ShownUnits units)
     {
         var unit = units.Of(figure.Unit);
-        var value = unit.Value(figure.Value) is { } number ? $"{Numbers.Show(number)} {unit.Symbol}" : "unknown";
+        var value = unit.Value(figure.Value) is { } number ? Numbers.Show(number, unit.Symbol) : "unknown";
         page.Gap();
         page.Edges(figure.Id, value);
         page.Labelled("what", figure.What, Indent, Label);

@@ -16,7 +16,10 @@ internal static class Numbers
     private const double Tiny = 1e-6;
 
     /// <summary>One number by itself.</summary>
-    public static string Show(double value) => QuantityText.Show(value);
+    public static string Show(double value) => Math.Abs(value) is >= Tiny and < double.PositiveInfinity ? Together([value])[0] : QuantityText.Show(value);
+
+    /// <summary>One number by itself with its unit, which may be none.</summary>
+    public static string Show(double value, string unit) => $"{Show(value)} {unit}".TrimEnd();
 
     /// <summary>Numbers that are read together, such as asked, there is and left: all with the same decimals, and none shown as zero that is not.</summary>
     public static IReadOnlyList<string> Together(IReadOnlyList<double?> values)

@@ -7,7 +7,8 @@ internal static class SheetFigures
 {
     private const int Most = 8;
     private const int WidestSubject = 14;
-    private const int WidestWhat = 34;
+    private const int WidestValue = 9;
+    private const int WidestWhat = 42;
 
     /// <summary>Writes figures and answers, as far as there are any.</summary>
     public static void Write(Page page, Ledger ledger, SheetRequest request)
@@ -16,16 +17,10 @@ internal static class SheetFigures
         if (ledger.Answers.Count == 0)
             return;
         page.Gap();
+        page.Line("Questions people ask");
+        var width = Math.Min(WidestSubject, ledger.Answers.Max(answer => Columns.Of(page.Pen.Plain(answer.Subject))));
         foreach (var answer in ledger.Answers)
-            page.Paragraph($"{Words.Sentence(Asked(answer))} {Words.Sentence(answer.Text)}", 0, 2);
-    }
-
-    private static string Asked(Answer answer)
-    {
-        var question = answer.Question.TrimEnd();
-        if (!question.Contains(answer.Subject, StringComparison.Ordinal))
-            question = $"{answer.Subject}: {question}";
-        return question.EndsWith('?') ? question : question + "?";
+            page.Labelled(Columns.Fit(answer.Subject, width, page.Pen.Cut), $"{answer.Question} {Words.Sentence(answer.Text)}", 2, width + 2);
     }
 
     private static void WriteFigures(Page page, IReadOnlyList<Figure> figures, SheetRequest request)
@@ -38,9 +33,11 @@ internal static class SheetFigures
         var subject = Cell(page.Pen, WidestSubject, [.. shown.Select(figure => figure.Subject)]);
         var what = Cell(page.Pen, WidestWhat, [.. shown.Select(figure => figure.What)]);
         foreach (var figure in shown)
-            WriteFigure(page, $"{subject(figure.Subject)}  {what(figure.What)}", figure, request.Units);
+            WriteFigure(page, $"{subject(figure.Subject)}  {what(figure.What)}", figure, request.Units.Of(figure.Unit));
         if (shown.Count < figures.Count)
             page.Line($"  {figures.Count - shown.Count} more (--all lists them)");
+        foreach (var question in shown.Where(figure => figure.Value is null).Select(figure => figure.Question).OfType<string>().Distinct())
+            page.Paragraph($"{page.Pen.Mark(Verdict.Unknown)} {question}", 2, 4);
     }
 
     // A column as wide as its widest text, up to so much.
@@ -50,15 +47,9 @@ internal static class SheetFigures
         return text => Columns.Left(Columns.Fit(pen.Plain(text), width, pen.Cut), width);
     }
 
-    private static void WriteFigure(Page page, string name, Figure figure, ShownUnits units)
+    private static void WriteFigure(Page page, string name, Figure figure, ShownUnit unit)
     {
-        var unit = units.Of(figure.Unit);
-        var text = unit.Value(figure.Value) is { } value
-            ? Columns.Right(Numbers.Show(value), 8) + " " + page.Pen.Plain(unit.Symbol)
-            : "  " + (figure.Question ?? "not known");
-        if (figure.Value is not null)
-            page.Line(Columns.Fit($"  {name}{text}", Pen.Columns, page.Pen.Cut));
-        else
-            page.Labelled(name, text.Trim(), 2, Columns.Of(name) + 2);
+        var value = unit.Value(figure.Value) is { } number ? $"{Columns.Right(Numbers.Show(number), WidestValue)} {page.Pen.Plain(unit.Symbol)}" : Columns.Right("unknown", WidestValue);
+        page.Line(Columns.Fit($"  {name}{value}", Pen.Columns, page.Pen.Cut));
     }
 }

@@ -7,7 +7,7 @@ internal sealed class SheetLayout
     private const string ThereHead = "there is";
     private const string LeftHead = "left";
     private const int Gap = 2;
-    private const int LeastBar = 10;
+    private const int LeastBar = 9;
     private const int MostBar = 24;
     private const int LeastSubject = 7;
 
@@ -18,7 +18,6 @@ internal sealed class SheetLayout
     private readonly int _asked;
     private readonly int _there;
     private readonly int _left;
-    private readonly int _unit;
 
     /// <summary>Lays out a table for its rows.</summary>
     public SheetLayout(IReadOnlyList<SheetRow> rows, Pen pen)
@@ -26,9 +25,8 @@ internal sealed class SheetLayout
         _pen = pen;
         _asked = Widest(rows, row => row.Asked, AskedHead.Length);
         _there = Widest(rows, row => row.There, ThereHead.Length);
-        _left = Widest(rows, row => row.Left, LeftHead.Length);
-        _unit = Math.Min(8, Widest(rows, row => row.Asks ? "" : row.Unit, 1));
-        var room = Pen.Columns - Gap - (5 * Gap) - _asked - _there - _left - 1 - _unit;
+        _left = Widest(rows, row => row.Asks ? "" : row.Left, LeftHead.Length);
+        var room = Pen.Columns - Gap - (5 * Gap) - _asked - _there - _left;
         _subject = Math.Clamp(Widest(rows, row => row.Subject, 4), LeastSubject, Math.Max(LeastSubject, room / 4));
         var what = Widest(rows, row => row.What, "limit of".Length);
         var bar = Math.Clamp(room - _subject - what, LeastBar, MostBar);
@@ -54,19 +52,19 @@ internal sealed class SheetLayout
     public string Figures(SheetRow row)
     {
         var bar = Columns.Left(_bar.Draw(row.Entry), Pen.Columns - Indent - FiguresWidth);
-        var unit = Columns.Left(Columns.Fit(row.Unit, _unit, _pen.Cut), _unit);
-        var left = _pen.Ink(row.Entry.Verdict, Columns.Right(row.Left, _left) + " " + unit);
+        var left = new string(' ', _left - Columns.Of(row.Left)) + _pen.Ink(row.Entry.Verdict, row.Left);
         return Name(row) + bar + Figures(row.Asked, row.There, "") + left;
     }
 
-    private int FiguresWidth => Gap + _asked + Gap + _there + Gap + _left + 1 + _unit;
+    private int FiguresWidth => Gap + _asked + Gap + _there + Gap + _left;
 
     private string Figures(string asked, string there, string left) =>
         new string(' ', Gap) + Columns.Right(asked, _asked) + new string(' ', Gap) + Columns.Right(there, _there) + new string(' ', Gap)
         + (left.Length == 0 ? "" : Columns.Right(left, _left));
 
     private string Cells(string mark, string subject, string what) =>
-        mark + Columns.Left(Columns.Fit(subject, _subject, _pen.Cut), _subject + Gap) + Columns.Left(Columns.Fit(what, _what, _pen.Cut), _what + Gap);
+        mark + Columns.Left(Columns.FitMiddle(subject, _subject, _pen.Cut, "-"), _subject + Gap)
+        + Columns.Left(Columns.FitMiddle(what, _what, _pen.Cut, ", "), _what + Gap);
 
     private static int Widest(IReadOnlyList<SheetRow> rows, Func<SheetRow, string> text, int least) =>
         rows.Count == 0 ? least : Math.Max(least, rows.Max(row => Columns.Of(text(row))));

@@ -25,7 +25,7 @@ internal static class SheetReadings
     public static string Tell(Comparison comparison, ShownUnits units)
     {
         var unit = units.Of(comparison.Reading.Unit);
-        var expected = unit.Value(comparison.Predicted) is { } value ? $", expected {Numbers.Show(value)} {unit.Symbol}" : "";
+        var expected = unit.Value(comparison.Predicted) is { } value ? $", expected {Numbers.Show(value, unit.Symbol)}" : "";
         return $"{Tell(comparison.Reading, units)}{expected}: {comparison.Finding}";
     }
 

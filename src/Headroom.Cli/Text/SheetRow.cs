@@ -3,7 +3,7 @@ using Headroom.Domain.Ledgers;
 namespace Headroom.Cli.Text;
 
 /// <summary>One entry ready for the table: its words and figures as shown.</summary>
-internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, string Asked, string There, string Left, string Unit)
+internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, string Asked, string There, string Left)
 {
     /// <summary>Whether the question stands in the place of the figures.</summary>
     public bool Asks => Entry.Left is null || Entry.Studied == Verdict.Unknown;
@@ -13,7 +13,7 @@ internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, 
     {
         var unit = units.Of(entry.Unit);
         var numbers = Numbers.Together([unit.Value(entry.Demand), unit.Value(entry.Limit), unit.Difference(entry.Left)]);
-        return new(entry, pen.Plain(entry.Subject), pen.Plain(entry.What), numbers[0], numbers[1], numbers[2], pen.Plain(unit.Between));
+        return new(entry, pen.Plain(entry.Subject), pen.Plain(entry.What), numbers[0], numbers[1], pen.Plain($"{numbers[2]} {unit.Between}".Trim()));
     }
 
     /// <summary>What stands in place of the bar when something is missing.</summary>
@@ -23,6 +23,6 @@ internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, 
         if (Entry.Parts is not { } parts || Entry.Demand is null)
             return question;
         var there = There.Length == 0 ? "" : $" of {There}";
-        return $"at least {Asked}{there} {units.Of(Entry.Unit).Symbol}, {parts.Known} of {parts.All} known; {question}";
+        return $"at least {$"{Asked}{there} {units.Of(Entry.Unit).Symbol}".TrimEnd()}, {parts.Known} of {parts.All} known; {question}";
     }
 }

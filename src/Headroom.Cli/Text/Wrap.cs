@@ -4,7 +4,7 @@ namespace Headroom.Cli.Text;
 internal static class Wrap
 {
     private static readonly HashSet<string> Units =
-        ["W", "kW", "V", "A", "mA", "VA", "m", "mm", "cm", "ft", "in", "K", "°C", "°F", "%", "dB", "dB(A)", "min", "h", "s", "ms", "kg", "lb", "U", "Mb/s", "Gb/s", "Ω", "ports"];
+        ["W", "kW", "V", "A", "mA", "VA", "m", "mm", "cm", "ft", "in", "K", "°C", "°F", "%", "dB", "dB(A)", "min", "h", "s", "ms", "kg", "lb", "U", "Mb/s", "Gb/s", "Ω", "mm²", "µF", "ports"];
 
     /// <summary>The lines of a text.</summary>
     public static IReadOnlyList<string> Lines(string text, int width)

@@ -31,6 +31,15 @@ public sealed class WrapTests
     public void A_text_is_cut_to_a_width_with_a_sign_that_it_was(string text, int width, string cut) => Assert.Equal(cut, Columns.Fit(text, width, "…"));
 
     [Theory]
+    [InlineData("sanderling-12", 10, "-", "sander…-12")]
+    [InlineData("volts at the far end, at night", 24, ", ", "volts at the…, at night")]
+    [InlineData("short-1", 10, "-", "short-1")]
+    [InlineData("nothing to hold on to", 10, "-", "nothing t…")]
+    [InlineData("a-very-long-tail, which takes it all", 10, ", ", "a-very-lo…")]
+    public void A_name_is_cut_before_what_tells_it_apart(string text, int width, string separator, string cut) =>
+        Assert.Equal(cut, Columns.FitMiddle(text, width, "…", separator));
+
+    [Theory]
     [InlineData("abc", 3)]
     [InlineData("e\u0301", 1)]
     [InlineData("語", 2)]

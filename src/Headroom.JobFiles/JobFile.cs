@@ -1,6 +1,7 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Findings;
 using Headroom.Domain.Jobs;
+using Headroom.Domain.Rules;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Jobs;
@@ -43,10 +44,5 @@ public static class JobFile
         return new(job, YamlText.InOrder(findings));
     }
 
-    private static IEnumerable<Finding> Rules(Job job, Catalogue? catalogue)
-    {
-        _ = job;
-        _ = catalogue;
-        return [];
-    }
+    private static IReadOnlyList<Finding> Rules(Job job, Catalogue? catalogue) => catalogue is null ? [] : JobRules.Check(job, catalogue);
 }

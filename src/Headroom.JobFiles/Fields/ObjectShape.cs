@@ -21,6 +21,9 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
     /// <summary>True when its keys name enough by themselves: <c>limit of listener desk</c>, not <c>... of survey</c>.</summary>
     public bool IsQuiet { get; init; }
 
+    /// <summary>True when it is made even if a key that it must have is missing, so that all the rest is still checked: a file as a whole.</summary>
+    public bool GoesOn { get; init; }
+
     /// <inheritdoc/>
     public string? About { get; init; }
 
@@ -46,7 +49,7 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
         }
 
         var values = ReadFields(map, reader);
-        if (!CheckRequired(values, map, reader))
+        if (!CheckRequired(values, map, reader) && !GoesOn)
             return false;
         value = build(values);
         return value is not null;

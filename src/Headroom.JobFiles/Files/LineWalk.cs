@@ -3,11 +3,11 @@ using Headroom.Domain.Findings;
 namespace Headroom.JobFiles.Files;
 
 /// <summary>Turns rising indexes of a text into places, without starting from the top each time.</summary>
-internal sealed class LineWalk(string text, string file)
+internal sealed class LineWalk(string text, Place first)
 {
     private int _index;
-    private int _line = 1;
-    private int _lineStart;
+    private int _line = first.Line;
+    private int _lineStart = 1 - first.Column;
 
     /// <summary>The place of an index that is not below the one asked for before.</summary>
     public Place To(int index)
@@ -20,6 +20,6 @@ internal sealed class LineWalk(string text, string file)
             _lineStart = _index + 1;
         }
 
-        return new Place(file, _line, index - _lineStart + 1);
+        return new Place(first.File, _line, index - _lineStart + 1);
     }
 }

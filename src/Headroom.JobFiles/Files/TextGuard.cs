@@ -9,17 +9,17 @@ internal static class TextGuard
     public const int MostListed = 50;
 
     /// <summary>All findings about characters and tabs, in order of place.</summary>
-    public static List<Finding> Check(string text, string file)
+    public static List<Finding> Check(string text, Place first)
     {
         var findings = new List<Finding>();
-        Characters(text, file, findings);
-        Tabs(text, file, findings);
+        Characters(text, first, findings);
+        Tabs(text, first, findings);
         return findings;
     }
 
-    private static void Characters(string text, string file, List<Finding> findings)
+    private static void Characters(string text, Place first, List<Finding> findings)
     {
-        var walk = new LineWalk(text, file);
+        var walk = new LineWalk(text, first);
         var from = 0;
         for (var count = 1; OddCharacters.Next(text.AsSpan(from)) is >= 0 and var found; count++)
         {
@@ -47,7 +47,7 @@ internal static class TextGuard
     }
 
     // The library reports a tab at the beginning of the file, wherever it stands; so it is looked for here.
-    private static void Tabs(string text, string file, List<Finding> findings)
+    private static void Tabs(string text, Place begin, List<Finding> findings)
     {
         Place? first = null;
         var lines = 0;
@@ -58,7 +58,7 @@ internal static class TextGuard
             var tab = TabInIndentation(span);
             if (tab < 0)
                 continue;
-            first ??= new Place(file, line, tab + 1);
+            first ??= new Place(begin.File, begin.Line + line - 1, tab + 1);
             lines++;
         }
 

@@ -24,10 +24,10 @@ internal static class JobFields
         "overrulings", OverrulingFields.List, "Verdicts that somebody set aside.", "[{entry: cabling/K-09/length, because: tester record 31, by: J. Marsh, on: 2026-11-15}]");
 
     /// <summary>The file.</summary>
-    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Survey, Chosen, Designs, Readings, Overrulings], Build);
+    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Survey, Chosen, Designs, Readings, Overrulings], Build) { GoesOn = true };
 
     private static Job Build(Values values) => new(
-        values.Must(Name),
+        values.Get(Name) ?? "",
         values.Get(Client),
         values.Get(Policy) ?? Domain.Jobs.Policy.None,
         values.Get(Survey) ?? SurveyFields.None,

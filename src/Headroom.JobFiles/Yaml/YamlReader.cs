@@ -182,7 +182,7 @@ internal sealed class YamlReader(string text, Place first, int offset, List<Find
 
     private static bool IsBracket(ParsingEvent open) => open is MappingStart { Style: MappingStyle.Flow } or SequenceStart { Style: SequenceStyle.Flow };
 
-    private Place PlaceOf(Mark mark) => new(first.File, (int)mark.Line - 1 + first.Line, (int)mark.Column);
+    private Place PlaceOf(Mark mark) => new(first.File, (int)mark.Line - 1 + first.Line, (int)mark.Column + (mark.Line == 1 ? first.Column - 1 : 0));
 
     private static Finding Twice(YamlScalar key, Place before) => new(
         Severity.Error,

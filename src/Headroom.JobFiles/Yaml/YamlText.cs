@@ -25,20 +25,26 @@ public static class YamlText
     /// <param name="text">The text; a byte order mark at its beginning is passed over.</param>
     /// <param name="file">The name that findings give it.</param>
     /// <returns>The tree as far as it could be read, with all findings; null when there is no whole tree.</returns>
-    public static Loaded<YamlNode> Parse(string text, string file)
+    public static Loaded<YamlNode> Parse(string text, string file) => Parse(text, new Place(file, 1, 1));
+
+    /// <summary>Reads a piece of a text.</summary>
+    /// <param name="text">The piece; whole lines, or a part of one line.</param>
+    /// <param name="first">Where its first character stands.</param>
+    /// <returns>The tree as far as it could be read, with all findings.</returns>
+    internal static Loaded<YamlNode> Parse(string text, Place first)
     {
         var skipped = text.StartsWith('\uFEFF') ? 1 : 0;
         var body = skipped == 0 ? text : text[skipped..];
         if (string.IsNullOrWhiteSpace(body))
-            return new(null, [Empty(file)]);
-        var findings = TextGuard.Check(body, file);
+            return new(null, [Empty(first.File)]);
+        var findings = TextGuard.Check(body, first);
         // The parser takes a tab for the depth of another line, and a zero character for the end.
         if (body.Contains('\0') || findings.Any(finding => finding.Code == FileCodes.Tab.Code))
             return new(null, InOrder(findings));
-        var reader = new YamlReader(body, new Place(file, 1, 1), skipped, findings);
+        var reader = new YamlReader(body, first, skipped, findings);
         var root = reader.ReadDocument();
         if (root is null && findings.Count == 0)
-            findings.Add(Empty(file));
+            findings.Add(Empty(first.File));
         return new(root, InOrder(findings));
     }
 

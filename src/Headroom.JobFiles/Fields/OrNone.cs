@@ -1,4 +1,4 @@
-namespace Headroom.JobFiles.Jobs;
+namespace Headroom.JobFiles.Fields;
 
 /// <summary>What a design says of a thing that it may have taken over.</summary>
 /// <param name="Thing">The thing; null when it is taken away.</param>

@@ -1,7 +1,6 @@
-using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Yaml;
 
-namespace Headroom.JobFiles.Jobs;
+namespace Headroom.JobFiles.Fields;
 
 /// <summary>Lets the word <c>none</c> stand in place of a thing.</summary>
 internal static class Removable

@@ -1,0 +1,45 @@
+using Headroom.Domain.Findings;
+using Headroom.JobFiles.Fields;
+
+namespace Headroom.JobFiles.Catalogues;
+
+/// <summary>Tables of two values each, such as minutes by load.</summary>
+internal static class Points
+{
+    /// <summary>A map whose keys and values are both values with units.</summary>
+    public static MapShape<TKey, T> Table<TKey, T>(Shape<TKey> keys, Shape<T> values, (string Key, string Value) example) =>
+        new("", keys, values) { KeyExample = example.Key, ThingExample = example.Value };
+
+    /// <summary>The entries in rising order of their keys; of two alike the first is kept, with a finding.</summary>
+    public static IReadOnlyList<Entry<TKey, T>> InOrder<TKey, T>(IReadOnlyList<Entry<TKey, T>> entries, Func<TKey, double> key, FieldReader reader)
+    {
+        var sorted = entries.OrderBy(entry => key(entry.Key)).ToList();
+        for (var i = sorted.Count - 1; i > 0; i--)
+        {
+            if (key(sorted[i].Key) > key(sorted[i - 1].Key))
+                continue;
+            var (first, second) = (sorted[i - 1].At, sorted[i].At);
+            reader.Refuse(Slips.Twice, second, $"{reader.Name} has the same key twice (first in line {first.Line}, column {first.Column})", "each key once", "keep one of them");
+            sorted.RemoveAt(i);
+        }
+
+        return sorted;
+    }
+
+    /// <summary>Adds a finding for each entry that is more than the one before it.</summary>
+    /// <param name="entries">The entries in rising order of their keys.</param>
+    /// <param name="value">The figure that can only fall.</param>
+    /// <param name="reader">Takes the findings.</param>
+    /// <param name="falls">What falls, in words: <c>minutes, the more watts the fewer</c>.</param>
+    public static void CheckFalling<TKey, T>(IReadOnlyList<Entry<TKey, T>> entries, Func<T, double> value, FieldReader reader, string falls)
+    {
+        for (var i = 1; i < entries.Count; i++)
+        {
+            if (value(entries[i].Value) > value(entries[i - 1].Value))
+                Refuse(entries[i].At, reader, falls);
+        }
+    }
+
+    private static void Refuse(Place at, FieldReader reader, string falls) =>
+        reader.Refuse(ModelSlips.Rising, at, $"{reader.Name} rises here", falls, "compare the row with those around it; two may be swapped");
+}

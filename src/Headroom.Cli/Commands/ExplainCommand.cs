@@ -10,7 +10,7 @@ internal static class ExplainCommand
 {
     private static readonly string[] Notes =
     [
-        "ENTRY is the id of an entry or figure, or a part of it that no other has: K-17/volts. Exit codes are those of study, for the entries shown.",
+        "ENTRY is the id of an entry or figure, or a part of it that no other has: field-link/volts. Exit codes are those of study, for the entries shown.",
     ];
 
     /// <summary>Builds the command.</summary>
@@ -20,7 +20,7 @@ internal static class ExplainCommand
             "explain",
             "Opens figures: how each was worked out, from what, and up to where it holds",
             "JOB ENTRY...",
-            "headroom explain examples/barn-vets/job.yaml K-17/volts") { Notes = Notes };
+            "headroom explain examples/barn-vets/job.yaml field-link/volts") { Notes = Notes };
         var words = new WordArgument("a JOB and at least one ENTRY", 2, int.MaxValue).AddTo(command);
         var options = new StudyOptions("text", "json");
         options.AddTo(command);

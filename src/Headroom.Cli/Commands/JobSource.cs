@@ -26,11 +26,18 @@ internal static class JobSource
     /// <summary>Reads the shipped models, then the firm's own over them.</summary>
     public static Loaded<Catalogue> Models(IReadOnlyList<string> catalogues)
     {
-        var shipped = CatalogueFiles.ReadShipped();
+        var shipped = Shipped();
         if (catalogues.Count == 0 || shipped.Value is null)
             return shipped;
         var own = CatalogueFiles.Read(catalogues, shipped.Value);
         return own with { Findings = [.. shipped.Findings, .. own.Findings] };
+    }
+
+    // What is only a question about a shipped model is asked by "catalogue check", not in every study.
+    private static Loaded<Catalogue> Shipped()
+    {
+        var shipped = CatalogueFiles.ReadShipped();
+        return shipped with { Findings = [.. shipped.Findings.Where(FindingsReport.IsError)] };
     }
 
     private static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;

@@ -15,9 +15,9 @@ public sealed class ProcessTests : IDisposable
         { "study examples/school-wings/job.yaml", "study-school-wings.txt" },
         { "study examples/one-desk/job.yaml --format json", "study-one-desk.json" },
         { "study examples/one-desk/job.yaml --format csv", "study-one-desk.csv" },
-        { "explain examples/barn-vets/job.yaml K-17/volts", "explain-volts.txt" },
-        { "explain examples/barn-vets/job.yaml K-17/volts --units imperial", "explain-volts-imperial.txt" },
-        { "explain examples/barn-vets/job.yaml K-17/volts --format json", "explain-volts.json" },
+        { "explain examples/barn-vets/job.yaml field-link/volts", "explain-volts.txt" },
+        { "explain examples/barn-vets/job.yaml field-link/volts --units imperial", "explain-volts-imperial.txt" },
+        { "explain examples/barn-vets/job.yaml field-link/volts --format json", "explain-volts.json" },
     };
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -32,7 +32,7 @@ public sealed class ProcessTests : IDisposable
 
     [Theory]
     [InlineData("catalogue list", "catalogue.txt")]
-    [InlineData("catalogue list switches --where fanless", "catalogue-fanless.txt")]
+    [InlineData("catalogue list switches --where 2.5", "catalogue-where.txt")]
     [InlineData("catalogue show wren-b", "catalogue-wren-b.txt")]
     [InlineData("catalogue show bulrush", "catalogue-bulrush.txt")]
     [InlineData("check examples/barn-vets/job.yaml", "check-barn-vets.txt")]

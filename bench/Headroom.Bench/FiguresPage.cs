@@ -71,7 +71,7 @@ internal static class FiguresPage
         {
             var yaml = SyntheticSite.Yaml(size);
             var bytes = Encoding.UTF8.GetBytes(yaml);
-            var naive = Timing.Median(() => Encoding.UTF8.GetString(bytes).Split('\n'), 40);
+            var naive = Timing.Median(() => _ = Encoding.UTF8.GetString(bytes).Split((char)10), 40);
             var read = Timing.Median(() => Parse(yaml, catalogue), size >= 20_000 ? 5 : 20);
             Line(text, $"| job file of {size} endpoints, {bytes.Length / 1000.0:0} kB, with all checks | {read:0.0} | {read / naive:0} |");
         }

@@ -37,7 +37,11 @@ public static class Study
             answers.AddRange(PowerAnswers.Of(power));
         }
 
-        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose());
+        var known = entries.Select(entry => entry.Id).ToHashSet();
+        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose())
+        {
+            LooseOverrulings = [.. job.Overrulings.Where(overruling => !known.Contains(overruling.Entry))],
+        };
     }
 
     /// <summary>The whole design that a request means.</summary>

@@ -77,7 +77,7 @@ public static class CatalogueFiles
             if (lazily?.Invoke(path) is { } file)
                 book.Add(file);
             else
-                book.Add(path);
+                book.Add(path, LazyFile.Shown(path));
         }
 
         return book.Over(Catalogue.Empty);

@@ -50,6 +50,7 @@ internal static class ExplainCommand
             Figures = [.. ledger.Figures.Where(figure => ids.Contains(figure.Id))],
             Answers = [],
             LooseReadings = [],
+            LooseOverrulings = [],
         };
     }
 }

@@ -103,9 +103,15 @@ internal static class EntryJson
         }
 
         json.WriteStartObject("overruled");
-        json.WriteString("because", overruled.Because);
-        json.WriteString("by", overruled.By);
-        json.WriteString("on", overruled.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        WriteReason(json, overruled);
         json.WriteEndObject();
+    }
+
+    /// <summary>Writes why, by whom and when a verdict was set aside.</summary>
+    public static void WriteReason(Utf8JsonWriter json, Overruling overruling)
+    {
+        json.WriteString("because", overruling.Because);
+        json.WriteString("by", overruling.By);
+        json.WriteString("on", overruling.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
     }
 }

@@ -47,6 +47,11 @@ internal static class LedgerJson
             ReadingJson.WriteReading(json, loose.Reading);
             json.WriteString("why", loose.Why);
         });
+        json.Each("looseOverrulings", ledger.LooseOverrulings, overruling =>
+        {
+            json.WriteString("entry", overruling.Entry);
+            EntryJson.WriteReason(json, overruling);
+        });
         json.WriteEndObject();
     }
 

@@ -1,3 +1,5 @@
+using Headroom.Domain.Jobs;
+
 namespace Headroom.Domain.Ledgers;
 
 /// <summary>Every limit of one design of a job: what is asked of it, what is left, and how that was worked out.</summary>
@@ -19,6 +21,9 @@ public sealed record Ledger(
     IReadOnlyList<Answer> Answers,
     IReadOnlyList<LooseReading> LooseReadings)
 {
+    /// <summary>Overrulings of entries that were not worked out, or that there are not.</summary>
+    public IReadOnlyList<Overruling> LooseOverrulings { get; init; } = [];
+
     /// <summary>The worst verdict of all entries: short, then unknown, then tight, then clear.</summary>
     public Verdict Verdict => Entries.Count == 0 ? Verdict.Unknown : Entries.Max(entry => entry.Verdict);
 

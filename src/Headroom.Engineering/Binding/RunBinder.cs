@@ -85,14 +85,15 @@ public sealed class RunBinder
         Cord: true,
         SpreadMetres: 0);
 
+    // A cord lies at one end of the run, the cable between both.
     private (double Celsius, string Origin) Air(Drop drop, RunPiece piece, bool cord)
     {
         if (piece.Ambient is { } written)
             return (Warm(written), Origins.Of(written));
         if (piece.By is { } by && _pathways.TryGetValue(by, out var pathway) && pathway.Ambient is { } along)
             return (Warm(along), $"along {by}, {Origins.Of(along)}");
-        var from = _spaceAir.GetValueOrDefault(drop.From);
-        var to = drop.To is null ? null : _spaceAir.GetValueOrDefault(drop.To);
+        var from = ReferenceEquals(piece, drop.CordAtDevice) ? null : _spaceAir.GetValueOrDefault(drop.From);
+        var to = drop.To is null || ReferenceEquals(piece, drop.CordAtPanel) ? null : _spaceAir.GetValueOrDefault(drop.To);
         var warmer = from is null || to?.Celsius > from.Value.Celsius ? to : from;
         return warmer ?? (AssumedCelsius, cord ? "assumed" : "assumed, no temperature written");
     }

@@ -22,7 +22,7 @@ internal static class PowerAnswers
     private static Answer Bigger(SwitchPower s, double budget, Reserve reserve)
     {
         var advisor = new SettingAdvisor(s, reserve);
-        var ask = $"{s.Switch.Id} asks at most {(s.Worst.Whole ? "" : "what is known, ")}{Words.Of(s.Worst.DemandWatts)} W of {Words.Of(budget)} W {PowerWords.Of(s.Setting.ReservesBy)}";
+        var ask = $"{s.Switch.Id} asks at most {(s.Worst.Whole ? "" : "what is known, ")}{Words.Of(s.Worst.DemandWatts)} W of {Words.Of(budget)} W, {PowerWords.Of(s.Worst.State)}, {PowerWords.Counted(s.Setting, s.Worst.State)}";
         var turn = TurningPoint(s, budget, reserve);
         var bigger = advisor.Bigger.FirstOrDefault();
         const string question = "Is a bigger supply needed?";
@@ -49,11 +49,13 @@ internal static class PowerAnswers
         var left = budget - s.Worst.DemandWatts;
         var rows = s.Counter.Served.GroupBy(port => port.Endpoint.Model.Id).Select(group => (Model: group.Key, Watts: group.Max(port => Ask(s, port))))
             .Where(row => row.Watts > 0)
-            .Select(row => $"{Fit(left - reserve.Of(budget), row.Watts!.Value, ports)} {row.Model} ({Words.Of(row.Watts.Value)} W each)")
+            .Select(row => (row.Model, row.Watts, More: Fit(left - reserve.Of(budget), row.Watts!.Value, ports)))
             .ToList();
+        var fitting = rows.Where(row => row.More > 0).Select(row => $"{row.More} {row.Model} ({Words.Of(row.Watts!.Value)} W each)").ToList();
         var text = !s.Worst.Whole ? "Nobody can say before the missing draws are known."
             : rows.Count == 0 ? "No draw is known."
-            : $"With the reserve kept: {string.Join(", or ", rows)}; {Words.Count(ports, "powered port")} left.";
+            : fitting.Count == 0 ? $"None with the reserve kept: {Words.Of(Math.Max(0, left))} W are left, {Words.Of(reserve.Of(budget))} W of them the reserve; {Words.Count(ports, "powered port")} left."
+            : $"With the reserve kept: {string.Join(", or ", fitting)}; {Words.Count(ports, "powered port")} left.";
         return new Answer(s.Switch.Id, "How many more devices fit?", text);
     }
 

@@ -35,6 +35,15 @@ internal static class PowerWords
         _ => "by Autoclass",
     };
 
+    /// <summary>What is counted in a state under a setting, in words: at the start the setting may count otherwise than later.</summary>
+    public static string Counted(WholeSetting setting, PowerState state) => state != PowerState.Start ? Of(setting.ReservesBy)
+        : setting.AtStart switch
+        {
+            AtStart.Class => "by class",
+            AtStart.PortLimit => "by port limit",
+            _ => "by what is drawn",
+        };
+
     /// <summary>A way of reserving as it is written in a file.</summary>
     public static string Name(ReservesBy by) => by switch
     {

@@ -32,7 +32,7 @@ internal static class SwitchEntries
             Discipline = PowerLedger.Discipline,
             Subject = s.Switch.Id,
             Quantity = "watts",
-            What = $"watts {PowerWords.Of(s.Setting.ReservesBy)}, {PowerWords.Of(s.Worst.State)}",
+            What = $"watts {PowerWords.Of(s.Worst.State)}, {PowerWords.Counted(s.Setting, s.Worst.State)}",
             Unit = "W",
             Kind = "power",
             Demand = s.Worst.DemandWatts,

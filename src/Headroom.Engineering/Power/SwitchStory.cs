@@ -11,7 +11,7 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
     public string Say(LedgerEntry entry)
     {
         var least = s.Worst.Whole ? "" : "at least ";
-        var asks = $"{PowerWords.Of(s.Worst.State)} {s.Switch.Id} asks {least}{Words.Of(s.Worst.DemandWatts)} W {PowerWords.Of(s.Setting.ReservesBy)}";
+        var asks = $"{PowerWords.Of(s.Worst.State)} {s.Switch.Id} asks {least}{Words.Of(s.Worst.DemandWatts)} W {PowerWords.Counted(s.Setting, s.Worst.State)}";
         var has = s.BudgetWatts is { } budget ? $"has {Words.Of(budget)} W" : "nobody knows what it has";
         var dark = PowerWords.Dark(s.Worst, s.Setting);
         return $"{asks} and {has}{(dark.Length == 0 ? "" : $", so {dark}")}.";

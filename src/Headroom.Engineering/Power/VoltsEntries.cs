@@ -68,7 +68,7 @@ internal static class VoltsEntries
     private static LedgerEntry RunQuestion(List<PoweredPort> ports, string? near)
     {
         var name = ports.Count == 1 ? ports[0].Id : $"{ports[0].Id}..{ports[^1].Id}";
-        var far = near is null ? "" : $", near {near},";
+        var far = near is null ? "" : $" to {near}";
         return new LedgerEntry
         {
             Id = $"power/{name}/volts",
@@ -81,7 +81,7 @@ internal static class VoltsEntries
             Sense = Sense.AtLeast,
             Demand = ports[0].LeastVolts,
             Studied = Verdict.Unknown,
-            Question = $"how long are the runs to {name}{far} and of which cable? survey their drops",
+            Question = $"how long {(ports.Count == 1 ? "is the run" : "are the runs")}{far} and of which cable? survey {(ports.Count == 1 ? "the drop" : "their drops")}",
             Story = new VoltsStory(ports[0], Reserve.Nothing),
         };
     }

@@ -112,8 +112,8 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
         if (SpareConductorOhms(port, leastVolts) is not { } spare || piece.Ohms is not { } ohms || ohms <= 0 || ohms + spare <= 0)
             return null;
         var celsius = Conductor.CelsiusForFactor(Conductor.Factor(piece.Celsius) * (ohms + spare) / ohms);
-        // Copper this hot has no insulation left: what is asked of the air no longer bounds the run.
-        return celsius > 150 ? null : celsius;
+        // Hotter, no insulation is left, and colder, no building is: within those the air does not bound the run.
+        return celsius is > 150 or < -60 ? null : celsius;
     }
 
     private string Run() => port.Endpoint.Run is { } run

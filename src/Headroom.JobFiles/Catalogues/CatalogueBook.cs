@@ -15,8 +15,8 @@ internal sealed class CatalogueBook
     private readonly List<Finding> _findings = [];
     private bool _broken;
 
-    /// <summary>Adds a file, YAML or CSV, all of whose models are checked.</summary>
-    public void Add(string path)
+    /// <summary>Adds a file, YAML or CSV, all of whose models are checked; findings name it as told, else by its path.</summary>
+    public void Add(string path, string? name = null)
     {
         var text = TextFile.Read(path);
         if (text.Value is null)
@@ -24,7 +24,7 @@ internal sealed class CatalogueBook
         else if (path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
             AddTree(CatalogueCsv.Parse(text.Value, path));
         else
-            AddText(text.Value, path);
+            AddText(text.Value, name ?? path);
     }
 
     /// <summary>Adds the text of a file.</summary>

@@ -48,14 +48,16 @@ internal static class EndpointModelFields
             values.Reader.Ask(ModelSlips.NoDraws, values.Entry(Power)!.Value.At, $"{values.Reader.Name} takes power and has no draws", "at least a typical draw", "write 'draws: {typical: ..., peak: ...}', measured if nothing is declared");
         if (power?.Class is not { } wanted)
             return;
-        foreach (var (state, draw) in draws.Where(draw => draw.Value.Value.Value > ClassWatts[wanted]))
-            AskClass(values, state, draw, wanted);
+        // A dual signature is two loads, each of its class.
+        var most = ClassWatts[wanted] * (power.Dual ? 2 : 1);
+        foreach (var (state, draw) in draws.Where(draw => draw.Value.Value.Value > most))
+            AskClass(values, (state, draw), (wanted, most));
     }
 
-    private static void AskClass(Values values, string state, Given<Watts> draw, int wanted) => values.Reader.Ask(
+    private static void AskClass(Values values, (string Name, Given<Watts> Draw) state, (int Class, double Watts) most) => values.Reader.Ask(
         ModelSlips.OverClass,
-        draw.At,
-        $"{state} of {values.Reader.Name} is '{draw.Written}' in class {wanted}",
-        string.Create(CultureInfo.InvariantCulture, $"at most {ClassWatts[wanted]} W in that class"),
+        state.Draw.At,
+        $"{state.Name} of {values.Reader.Name} is '{state.Draw.Written}' in class {most.Class}",
+        string.Create(CultureInfo.InvariantCulture, $"at most {most.Watts} W in that class"),
         "see whether class or draw is right, or write why in a remark (# ...)");
 }

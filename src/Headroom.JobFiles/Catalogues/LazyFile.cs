@@ -9,6 +9,9 @@ namespace Headroom.JobFiles.Catalogues;
 /// <param name="Models">The models.</param>
 internal sealed record LazyFile(ModelKind Kind, IReadOnlyList<RawModel> Models)
 {
+    /// <summary>The name that places in a shipped file are told by, the same on every machine.</summary>
+    public static string Shown(string path) => "catalogue/" + Path.GetFileName(path);
+
     /// <summary>Looks for the names; null when the file is not built as the shipped ones are, and is to be read as any other.</summary>
     public static LazyFile? Read(string path)
     {
@@ -16,7 +19,7 @@ internal sealed record LazyFile(ModelKind Kind, IReadOnlyList<RawModel> Models)
             return null;
         var lines = new LazyLines(text);
         var kind = ModelKinds.All.FirstOrDefault(kind => kind.Key == lines.Kind);
-        return kind is null || !lines.IsPlain ? null : new LazyFile(kind, [.. lines.Blocks.Select(block => Model(block, path))]);
+        return kind is null || !lines.IsPlain ? null : new LazyFile(kind, [.. lines.Blocks.Select(block => Model(block, Shown(path)))]);
     }
 
     private static RawModel Model(LazyLines.Block block, string path) =>

@@ -39,6 +39,8 @@ internal sealed class LazyLines
         var depth = content.IndexOfAnyExcept(' ');
         if (depth < 0 || depth > Depth || content[depth] == '#')
             return;
+        if (depth == Depth && content.IndexOf(" #") is var remark and > 0)
+            content = content[..remark].TrimEnd();
         if (depth == Depth && Kind is not null && content[^1] == ':')
             Open(text, (content[Depth..^1].ToString(), line, at.Start));
         else if (depth == 0 && content[^1] == ':' && Kind is null)

@@ -7,7 +7,7 @@ namespace Headroom.JobFiles.Jobs;
 internal static class Budget
 {
     /// <summary>The most things that ranges and counts of one file may stand for together.</summary>
-    public const int Most = 50_000;
+    public const int Most = 200_000;
 
     /// <summary>Counts things; false, with a finding, when there are too many.</summary>
     public static bool Spend(int things, YamlScalar scalar, FieldReader reader)

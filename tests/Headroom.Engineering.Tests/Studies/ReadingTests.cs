@@ -53,4 +53,11 @@ public sealed class ReadingTests
         Assert.Equal((Verdict.Short, Verdict.Clear), (entry.Studied, entry.Verdict));
         Assert.Equal("J. Marsh", entry.Overruled!.By);
     }
+
+    [Fact]
+    public void An_overruling_of_what_was_not_worked_out_is_said()
+    {
+        var ledger = Radio().Overrule("cabling/K-x/length").Study();
+        Assert.Equal("cabling/K-x/length", Assert.Single(ledger.LooseOverrulings).Entry);
+    }
 }

@@ -175,9 +175,11 @@ public sealed class SwitchWattsTests
     [Fact]
     public void How_many_more_fit_is_answered_within_the_reserve()
     {
-        // 320 W less a fifth is 256 W: 8 of class 4 take 240 W, none more fits; by class 2 (7 W) two more would.
+        // 320 W less a fifth is 256 W: 8 of class 4 take 240 W, none more fits; 6 take 180 W, and two more do.
         var answer = Aps(8, 320).Study().Answers.Single(a => a.Question.StartsWith("How many", StringComparison.Ordinal));
-        Assert.Contains("0 ap (30 W each)", answer.Text, StringComparison.Ordinal);
+        Assert.StartsWith("None with the reserve kept: 80 W are left, 64 W of them the reserve", answer.Text, StringComparison.Ordinal);
+        var more = Aps(6, 320).Study().Answers.Single(a => a.Question.StartsWith("How many", StringComparison.Ordinal));
+        Assert.Contains("2 ap (30 W each)", more.Text, StringComparison.Ordinal);
         Assert.Contains("16 powered ports left", answer.Text, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,148 @@
+using Headroom.Domain.Rules;
+using Headroom.JobFiles.Catalogues;
+using Headroom.JobFiles.Editing;
+using Headroom.JobFiles.Fields;
+using Headroom.JobFiles.Files;
+using Headroom.JobFiles.Jobs;
+
+namespace Headroom.JobFiles;
+
+/// <summary>The manual pages of the files people write, made from the same fields that check them.</summary>
+public static class Manual
+{
+    private const string Common = """
+
+        A value is text with a unit, as people write it: `90 m`, `295 ft`, `24 AWG`, `12.95 W`, `42 dB(A)`, `77 F`, `20 %`. A number
+        without its unit is refused, and so is a decimal comma. A range is `24..33 °C`, an uncertain value `51 ± 2 dB(A)`. One word
+        behind it may say where it comes from: `measured`, `declared`, `standard`, `assumed`, `invented`. What is left out is not
+        known, never nothing; `unknown` or `?` say the same. Between the words of a key a space and a hyphen mean the same. Anchors,
+        aliases, merge keys and tags are refused, tabs at the start of a line too; a file has one document of at most 8 MiB.
+
+        """;
+
+    private const string JobExample = """
+        # The job file
+
+        A job is what the building dictates (`survey`), the answers to it (`designs`), and what was measured (`readings`). One file a
+        job. This page is made from the fields that check the file, and so is the schema that `headroom schema job` prints for an
+        editor. Ten lines already give an answer:
+
+        ```yaml
+        headroom: 1
+        job: Corner shop
+        survey:
+          endpoints:
+            3 x pipit:
+            2 x bulrush:
+        designs:
+          today:
+            switches: {sw-1: {model: tarn}}
+        ```
+
+        """;
+
+    private const string CatalogueExample = """
+        # The catalogue file
+
+        Models that jobs name. The shipped ones lie in `catalogue/`, all invented; a firm's own file is given with `--catalogue FILE`.
+        A model there takes the place of one of the same name, or says `like:` and only what differs. A file may also be CSV, a row a
+        model, with dotted field names as its header (`kind;id;power.class;draws.typical`). Schema: `headroom schema catalogue`.
+
+        ```yaml
+        catalogue: 1
+        endpoints:
+          lantern:
+            kind: access point
+            power: {class: 3, least draw: 2.2 W, capacitance: 90 µF}
+            draws: {typical: 5.2 W, peak: 9.7 W, start: 7.1 W}
+          lantern-outside:
+            like: lantern
+            ambient: -20..55 °C
+        ```
+
+        """;
+
+    /// <summary>The page of the job file.</summary>
+    /// <returns>Markdown, the same each time.</returns>
+    public static string JobFile() => Page(JobExample, JobFields.Shape);
+
+    /// <summary>The page of the catalogue file.</summary>
+    /// <returns>Markdown, the same each time.</returns>
+    public static string Catalogue() => Page(CatalogueExample, CatalogueFields.Shape);
+
+    /// <summary>The page of all findings.</summary>
+    /// <returns>Markdown, the same each time.</returns>
+    public static string Findings()
+    {
+        var lines = new List<string>
+        {
+            "# Findings", "",
+            "A finding says where, what was given, what is allowed there and what to do: `file:line:column: severity CODE: ...`. After an",
+            "error nothing is worked out and nothing is written; a question lets the work go on. All findings of a file come in one go.", "",
+            "| code | meaning |", "| --- | --- |",
+        };
+        lines.AddRange(Codes().Select(code => $"| {code.Code} | {Cell(code.Meaning)} |"));
+        return string.Join('\n', lines) + "\n";
+    }
+
+    /// <summary>Every code there is.</summary>
+    /// <returns>File, job, catalogue, editing and rule codes, in this order.</returns>
+    public static IEnumerable<FindingCode> Codes() =>
+    [
+        .. FileCodes.All,
+        .. Slips.All.Concat(JobSlips.All).Select(slip => new FindingCode(slip.Code(Headroom.JobFiles.JobFile.CodePrefix), slip.Meaning)),
+        .. Slips.All.Concat(ModelSlips.All).Select(slip => new FindingCode(slip.Code(CatalogueFiles.CodePrefix), slip.Meaning)),
+        .. EditCodes.All,
+        .. RuleCodes.All.Select(rule => new FindingCode(rule.Code, rule.Meaning)),
+    ];
+
+    private static string Page(string example, Shape root)
+    {
+        var lines = new List<string> { example + Common };
+        foreach (var shape in Things(root))
+        {
+            lines.Add($"## {Capital(shape.Noun)}\n");
+            if (shape.About is { } about)
+                lines.Add(about + "\n");
+            lines.Add("| key | what | allowed | example |\n| --- | --- | --- | --- |");
+            lines.AddRange(shape.Fields.Select(field =>
+                $"| `{field.Name}`{(field.IsRequired ? " (must)" : "")} | {Cell(field.Doc)} | {Cell(Allowed(field.Shape))} | `{Cell(field.Example)}` |"));
+            lines.Add("");
+        }
+
+        return string.Join('\n', lines).TrimEnd() + "\n";
+    }
+
+    // Things with keys have a table of their own: a cell names it instead of repeating it.
+    private static string Allowed(Shape shape)
+    {
+        var things = Things(shape, deep: false).Select(thing => thing.Noun).Distinct().ToList();
+        return things.Count == 0 || shape.InWords.Length < 90 ? shape.InWords : $"see {string.Join(", ", things)}";
+    }
+
+    private static List<IObjectShape> Things(Shape root, bool deep = true)
+    {
+        var found = new List<IObjectShape>();
+        Gather(root, found, (deep, new HashSet<string>(StringComparer.Ordinal)));
+        return found;
+    }
+
+    private static void Gather(Shape shape, List<IObjectShape> found, (bool Deep, HashSet<string> Seen) how)
+    {
+        if (shape is IObjectShape thing)
+        {
+            if (!how.Seen.Add(thing.Noun))
+                return;
+            found.Add(thing);
+            if (!how.Deep)
+                return;
+        }
+
+        foreach (var part in shape.Parts)
+            Gather(part, found, how);
+    }
+
+    private static string Capital(string noun) => char.ToUpperInvariant(noun[0]) + noun[1..];
+
+    private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal).Replace('\n', ' ');
+}

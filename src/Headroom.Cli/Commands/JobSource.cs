@@ -1,7 +1,7 @@
-using System.Text;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.JobFiles;
+using Headroom.JobFiles.Files;
 
 namespace Headroom.Cli.Commands;
 
@@ -9,6 +9,7 @@ namespace Headroom.Cli.Commands;
 internal static class JobSource
 {
     private const string FileInFolder = "job.yaml";
+    private const string StandardInput = "standard input";
 
     /// <summary>Reads the job with the shipped models and the firm's own.</summary>
     /// <param name="job">The job as named.</param>
@@ -40,11 +41,13 @@ internal static class JobSource
         return shipped with { Findings = [.. shipped.Findings.Where(FindingsReport.IsError)] };
     }
 
-    private static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
+    /// <summary>The file that a person means: in a folder, the job in it.</summary>
+    public static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
 
     private static Loaded<Job> FromInput(Desk desk, Catalogue? models)
     {
-        using var reader = new StreamReader(desk.Input(), new UTF8Encoding(false));
-        return JobFile.Parse(reader.ReadToEnd(), "standard input", models);
+        using var input = desk.Input();
+        var text = TextFile.Read(input, StandardInput);
+        return text.Value is null ? new(null, text.Findings) : JobFile.Parse(text.Value, StandardInput, models);
     }
 }

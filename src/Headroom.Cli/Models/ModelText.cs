@@ -34,7 +34,7 @@ internal static class ModelText
         foreach (var model in models)
         {
             page.Gap();
-            page.Edges($"{model.Id}    {model.Kind}", model.Facts.Count == 0 ? "" : Path.GetFileName(model.Facts[0].At.ToString()));
+            page.Edges($"{model.Id}    {model.Kind}", model.Facts.Count == 0 ? "" : Path.GetFileName(model.Facts[0].At.File));
             page.Paragraph(Words.Sentence(model.About), 2, 2);
             page.Gap();
             WriteRows(page, [.. model.Rows]);

@@ -46,7 +46,7 @@ internal static class ExplainedFigures
             return "at most";
         if (unit.Difference(entry.PlusMinus) is not { } half)
             return "";
-        return $"± {Numbers.Show(half, unit.Between)}" + (entry.MayBeShort ? ": may be short" : "");
+        return Numbers.Spread(half, unit.Between) + (entry.MayBeShort ? ": may be short" : "");
     }
 
     private static void WriteLine(Page page, string label, string figure, string remark) =>

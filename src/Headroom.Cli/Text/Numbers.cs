@@ -21,6 +21,13 @@ internal static class Numbers
     /// <summary>One number by itself with its unit, which may be none.</summary>
     public static string Show(double value, string unit) => WithUnit(Show(value), unit);
 
+    /// <summary>Half an interval with its unit: two digits, for nobody knows more of it.</summary>
+    public static string Spread(double half, string unit)
+    {
+        var decimals = half > 0 && double.IsFinite(half) ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(half)), 0, MostDecimals) : 0;
+        return WithUnit("± " + Fixed(half, Trim([half], decimals)), unit);
+    }
+
     /// <summary>A shown number with its unit: one port, but two ports.</summary>
     public static string WithUnit(string number, string unit)
     {

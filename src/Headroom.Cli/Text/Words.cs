@@ -28,7 +28,7 @@ internal static class Words
         if (text.Length == 0)
             return text;
         var end = text[^1] is '.' or '?' or '!' ? "" : ".";
-        var first = text.Split(' ')[0];
+        var first = text.Split(' ')[0].TrimEnd(',', ';', ':', '.');
         return (first.All(char.IsLetter) ? char.ToUpperInvariant(text[0]) : text[0]) + text[1..] + end;
     }
 

@@ -44,7 +44,7 @@ internal static class Run
     // The same on every machine: no colour, no language, one time zone, and nothing that steers the tests themselves.
     private static readonly Dictionary<string, string?> Plain = new()
     {
-        ["NO_COLOR"] = "1", ["LC_ALL"] = "C", ["LANG"] = "C", ["LANGUAGE"] = null, ["TZ"] = "UTC", ["COLUMNS"] = null,
+        ["NO_COLOR"] = "1", ["LC_ALL"] = "C", ["LANG"] = "C", ["LANGUAGE"] = null, ["TZ"] = "UTC", ["COLUMNS"] = null, ["TERM"] = "xterm", ["HEADROOM_ASCII"] = null,
         ["HEADROOM_ACCEPT"] = null, ["HEADROOM_LONG"] = null, ["HEADROOM_EXE"] = null,
     };
 

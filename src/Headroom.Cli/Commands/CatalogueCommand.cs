@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Headroom.Cli.Models;
 using Headroom.Domain.Quantities;
+using Headroom.JobFiles;
 
 namespace Headroom.Cli.Commands;
 
@@ -19,11 +20,11 @@ internal static class CatalogueCommand
     private static HeadroomCommand List(Desk desk)
     {
         var command = new HeadroomCommand(
-            "list", "Lists models, all or those of one kind", "[KIND]", "headroom catalogue list switches --where fanless");
+            "list", "Lists models, all or those of one kind", "[KIND]", "headroom catalogue list switches --where 2.5");
         var kind = new WordArgument("one KIND", 0, 1).AddTo(command);
         kind.Validators.Add(result =>
         {
-            if (result.Tokens is [var only] && !only.Value.StartsWith('-') && ValueOption.Complaint(only.Value, ModelKinds.Names) is { } complaint)
+            if (result.Tokens is [var only] && !only.Value.StartsWith('-') && ValueOption.Complaint(only.Value, ModelSheet.Kinds) is { } complaint)
                 result.AddError($"a kind {complaint}");
         });
         var where = new ValueOption("--where", "TEXT", "only those that have the text in name, description or figures");
@@ -64,12 +65,17 @@ internal static class CatalogueCommand
 
     private static HeadroomCommand Check(Desk desk)
     {
-        var command = new HeadroomCommand("check", "Says whether catalogue files hold together, on top of the shipped models", "FILE...", "headroom catalogue check our-models.yaml");
-        var files = new WordArgument("at least one FILE", 1, int.MaxValue).AddTo(command);
+        var command = new HeadroomCommand("check", "Says whether catalogue files hold together, on top of the shipped models", "[FILE...]", "headroom catalogue check our-models.yaml")
+        {
+            Notes = ["Without a FILE it checks the shipped models. It ends with 2 when a finding is an error, otherwise with 0."],
+        };
+        var files = new WordArgument("FILES", 0, int.MaxValue).AddTo(command);
         command.SetAction(parsed =>
         {
-            var names = parsed.GetValue(files)!;
-            return CheckReport.Write(desk.Out, string.Join(", ", names), JobSource.Models(names).Findings);
+            var names = parsed.GetValue(files) ?? [];
+            return names.Length == 0
+                ? CheckReport.Write(desk.Out, "the shipped catalogue", CatalogueFiles.CheckShipped().Findings)
+                : CheckReport.Write(desk.Out, string.Join(", ", names), JobSource.Models(names).Findings);
         });
         return command;
     }
@@ -80,6 +86,6 @@ internal static class CatalogueCommand
     {
         var models = JobSource.Models(own);
         FindingsReport.Write(desk.Err, models.Findings);
-        return models.Ok ? show(ModelKinds.All(models.Value!)) : ExitCode.NotWorked;
+        return models.Ok ? show(ModelSheet.All(models.Value!)) : ExitCode.NotWorked;
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Headroom.Cli.Text;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
@@ -26,10 +27,18 @@ internal sealed record EntrySearch(string? Id, string? Complaint)
         var matches = ways.Select(ids.FindAll).FirstOrDefault(found => found.Count > 0);
         return matches switch
         {
-            null => new(null, NoneOf(word, ids)),
+            null => new(null, Spoken(ledger, word) ?? NoneOf(word, ids)),
             [var only] => new(only, null),
             _ => new(null, $"headroom: '{word}' may be any of {matches.Count}:\n" + Listed(matches)),
         };
+    }
+
+    // A cable has no entry of its own, but the volts of the device behind it are told with its name.
+    private static string? Spoken(Ledger ledger, string word)
+    {
+        var named = new Regex($@"(?<![\w-]){Regex.Escape(word)}(?![\w-])");
+        var ids = ledger.Entries.Where(entry => named.IsMatch(entry.Story.Say(entry)) || named.IsMatch(entry.Question ?? "")).Select(entry => entry.Id).ToList();
+        return ids.Count == 0 ? null : $"headroom: no entry is named '{word}', but it is spoken of in\n" + Listed(ids);
     }
 
     private static string NoneOf(string word, List<string> ids)

@@ -29,7 +29,7 @@ internal static class ExplainCommand
             var given = parsed.GetValue(words)!;
             if (Worked.Out(given[0], options, parsed, desk) is not { } ledger || Chosen(ledger, given[1..], desk.Err) is not { } chosen)
                 return ExitCode.NotWorked;
-            desk.Out.Write(options.Format(parsed) == "json" ? LedgerJson.Write(chosen, workings: true) : Explanation.Write(chosen, options.Units(parsed), desk.Pen));
+            desk.Out.Write(options.Format(parsed) == "json" ? LedgerJson.Write(chosen, workings: true) : Explanation.Write(chosen, new ExplainRequest(JobSource.PathOf(given[0]), options.Units(parsed)), desk.Pen));
             return Worked.ExitCodeOf(chosen, strict: false);
         });
         return command;

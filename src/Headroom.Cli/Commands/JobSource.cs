@@ -1,7 +1,7 @@
-using System.Text;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.JobFiles;
+using Headroom.JobFiles.Files;
 
 namespace Headroom.Cli.Commands;
 
@@ -9,6 +9,7 @@ namespace Headroom.Cli.Commands;
 internal static class JobSource
 {
     private const string FileInFolder = "job.yaml";
+    private const string StandardInput = "standard input";
 
     /// <summary>Reads the job with the shipped models and the firm's own.</summary>
     /// <param name="job">The job as named.</param>
@@ -26,18 +27,27 @@ internal static class JobSource
     /// <summary>Reads the shipped models, then the firm's own over them.</summary>
     public static Loaded<Catalogue> Models(IReadOnlyList<string> catalogues)
     {
-        var shipped = CatalogueFiles.ReadShipped();
+        var shipped = Shipped();
         if (catalogues.Count == 0 || shipped.Value is null)
             return shipped;
         var own = CatalogueFiles.Read(catalogues, shipped.Value);
         return own with { Findings = [.. shipped.Findings, .. own.Findings] };
     }
 
-    private static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
+    // What is only a question about a shipped model is asked by "catalogue check", not in every study.
+    private static Loaded<Catalogue> Shipped()
+    {
+        var shipped = CatalogueFiles.ReadShipped();
+        return shipped with { Findings = [.. shipped.Findings.Where(FindingsReport.IsError)] };
+    }
+
+    /// <summary>The file that a person means: in a folder, the job in it.</summary>
+    public static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
 
     private static Loaded<Job> FromInput(Desk desk, Catalogue? models)
     {
-        using var reader = new StreamReader(desk.Input(), new UTF8Encoding(false));
-        return JobFile.Parse(reader.ReadToEnd(), "standard input", models);
+        using var input = desk.Input();
+        var text = TextFile.Read(input, StandardInput);
+        return text.Value is null ? new(null, text.Findings) : JobFile.Parse(text.Value, StandardInput, models);
     }
 }

@@ -1,4 +1,5 @@
 using Headroom.Cli.Text;
+using Headroom.JobFiles;
 
 namespace Headroom.Cli.Models;
 
@@ -6,6 +7,7 @@ namespace Headroom.Cli.Models;
 internal static class ModelText
 {
     private const int WidestId = 20;
+    private const int WidestLabel = 36;
 
     /// <summary>Lists models below the name of their kind.</summary>
     public static string List(IReadOnlyList<ModelSheet> models, Pen pen)
@@ -32,14 +34,23 @@ internal static class ModelText
         foreach (var model in models)
         {
             page.Gap();
-            page.Edges($"{model.Id}    {model.Kind}", Path.GetFileName(model.From));
+            page.Edges($"{model.Id}    {model.Kind}", model.Facts.Count == 0 ? "" : Path.GetFileName(model.Facts[0].At.File));
             page.Paragraph(Words.Sentence(model.About), 2, 2);
             page.Gap();
-            var width = model.Rows.Select(row => Columns.Of(pen.Plain(row.Label))).DefaultIfEmpty().Max() + 2;
-            foreach (var (label, text) in model.Rows)
-                page.Labelled(label, text, 2, width);
+            WriteRows(page, [.. model.Rows]);
         }
 
         return page.ToString();
+    }
+
+    // The value as written beside its key; where it comes from stands behind it.
+    private static void WriteRows(Page page, IReadOnlyList<CatalogueFact> facts)
+    {
+        var width = Math.Min(WidestLabel, facts.Select(fact => Columns.Of(page.Pen.Plain(ModelSheet.Label(fact)))).DefaultIfEmpty().Max()) + 2;
+        foreach (var fact in facts)
+        {
+            var label = Columns.Fit(page.Pen.Plain(ModelSheet.Label(fact)), width - 2, page.Pen.Cut);
+            page.Labelled(label, fact.Origin.Length == 0 ? fact.Value : $"{fact.Value}  {fact.Origin}", 2, width);
+        }
     }
 }

@@ -28,7 +28,7 @@ internal static class ExplainedFigures
 
     /// <summary>What is left as all figures of the entry are shown, without a sign; null when it is not known.</summary>
     public static string? Left(LedgerEntry entry, ShownUnit unit) =>
-        entry.Left is null ? null : $"{Shown(entry, unit)[^1].TrimStart('-')} {unit.Between}".TrimEnd();
+        entry.Left is null ? null : Numbers.WithUnit(Shown(entry, unit)[^1].TrimStart('-'), unit.Between);
 
     private static IReadOnlyList<string> Shown(LedgerEntry entry, ShownUnit unit) => Numbers.Together(
     [
@@ -46,7 +46,7 @@ internal static class ExplainedFigures
             return "at most";
         if (unit.Difference(entry.PlusMinus) is not { } half)
             return "";
-        return $"± {Numbers.Show(half, unit.Between)}" + (entry.MayBeShort ? ": may be short" : "");
+        return Numbers.Spread(half, unit.Between) + (entry.MayBeShort ? ": may be short" : "");
     }
 
     private static void WriteLine(Page page, string label, string figure, string remark) =>

@@ -10,9 +10,9 @@ internal static class ExplainedWorking
     private const int WidestUnit = 8;
 
     /// <summary>Writes inputs, then steps.</summary>
-    public static void Write(Page page, Working working)
+    public static void Write(Page page, Working working, ExplainRequest request)
     {
-        WriteInputs(page, working.Inputs);
+        WriteInputs(page, [.. working.Inputs.Select(input => input with { Origin = request.Shorten(input.Origin) })]);
         WriteSteps(page, working.Steps);
     }
 

@@ -12,31 +12,31 @@ internal static class Explanation
     public const int Indent = 2;
 
     /// <summary>Writes several entries and figures under one title.</summary>
-    public static string Write(Ledger ledger, ShownUnits units, Pen pen)
+    public static string Write(Ledger ledger, ExplainRequest request, Pen pen)
     {
         var page = new Page(pen);
         Sheet.WriteTitle(page, ledger);
         foreach (var entry in ledger.Entries)
-            WriteEntry(page, entry, units);
+            WriteEntry(page, entry, request);
         foreach (var figure in ledger.Figures)
-            WriteFigure(page, figure, units);
+            WriteFigure(page, figure, request);
         return page.ToString();
     }
 
-    private static void WriteEntry(Page page, LedgerEntry entry, ShownUnits units)
+    private static void WriteEntry(Page page, LedgerEntry entry, ExplainRequest request)
     {
         page.Gap();
-        WriteHead(page, entry, units);
+        WriteHead(page, entry, request.Units);
         page.Gap();
-        ExplainedFigures.Write(page, entry, units);
-        WriteWorking(page, entry.Story.Work(entry), units);
-        ExplainedAround.Write(page, entry, units);
+        ExplainedFigures.Write(page, entry, request.Units);
+        WriteWorking(page, entry.Story.Work(entry), request);
+        ExplainedAround.Write(page, entry, request.Units);
         WriteSource(page, entry.Story.Work(entry));
     }
 
-    private static void WriteFigure(Page page, Figure figure, ShownUnits units)
+    private static void WriteFigure(Page page, Figure figure, ExplainRequest request)
     {
-        var unit = units.Of(figure.Unit);
+        var unit = request.Units.Of(figure.Unit);
         var value = unit.Value(figure.Value) is { } number ? Numbers.Show(number, unit.Symbol) : "unknown";
         page.Gap();
         page.Edges(figure.Id, value);
@@ -44,7 +44,7 @@ internal static class Explanation
         if (figure.Question is { } question)
             page.Labelled("ask", question, Indent, Label);
         var working = figure.Work();
-        WriteWorking(page, working, units);
+        WriteWorking(page, working, request);
         WriteSource(page, working);
     }
 
@@ -76,13 +76,13 @@ internal static class Explanation
         return entry.Overruled is null ? said : $"{said}; overruled";
     }
 
-    private static void WriteWorking(Page page, Working working, ShownUnits units)
+    private static void WriteWorking(Page page, Working working, ExplainRequest request)
     {
         page.Gap();
         foreach (var (line, index) in working.Formula.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select((line, index) => (line, index)))
             page.Labelled(index == 0 ? "formula" : "", line, Indent, Label);
-        ExplainedWorking.Write(page, working);
-        if (units.IsImperial)
+        ExplainedWorking.Write(page, working, request);
+        if (request.Units.IsImperial)
             page.Labelled("", "The working is in metric units, as the formula holds in them.", Indent, Label);
     }
 

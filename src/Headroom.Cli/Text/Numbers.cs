@@ -19,7 +19,21 @@ internal static class Numbers
     public static string Show(double value) => Math.Abs(value) is >= Tiny and < double.PositiveInfinity ? Together([value])[0] : QuantityText.Show(value);
 
     /// <summary>One number by itself with its unit, which may be none.</summary>
-    public static string Show(double value, string unit) => $"{Show(value)} {unit}".TrimEnd();
+    public static string Show(double value, string unit) => WithUnit(Show(value), unit);
+
+    /// <summary>Half an interval with its unit: two digits, for nobody knows more of it.</summary>
+    public static string Spread(double half, string unit)
+    {
+        var decimals = half > 0 && double.IsFinite(half) ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(half)), 0, MostDecimals) : 0;
+        return WithUnit("± " + Fixed(half, Trim([half], decimals)), unit);
+    }
+
+    /// <summary>A shown number with its unit: one port, but two ports.</summary>
+    public static string WithUnit(string number, string unit)
+    {
+        var isNoun = unit.Length > 3 && unit[^1] == 's' && unit.All(char.IsAsciiLetterLower);
+        return isNoun && number is "1" or "-1" ? $"{number} {unit[..^1]}" : $"{number} {unit}".Trim();
+    }
 
     /// <summary>Numbers that are read together, such as asked, there is and left: all with the same decimals, and none shown as zero that is not.</summary>
     public static IReadOnlyList<string> Together(IReadOnlyList<double?> values)

@@ -6,6 +6,7 @@ namespace Headroom.Cli.Text;
 internal static class SheetFigures
 {
     private const int Most = 8;
+    private const int MostAnswers = 4;
     private const int WidestSubject = 14;
     private const int WidestValue = 9;
     private const int WidestWhat = 42;
@@ -16,11 +17,21 @@ internal static class SheetFigures
         WriteFigures(page, ledger.Figures, request);
         if (ledger.Answers.Count == 0)
             return;
+        var shown = request.All ? ledger.Answers : Choose(ledger);
         page.Gap();
         page.Line("Questions people ask");
-        var width = Math.Min(WidestSubject, ledger.Answers.Max(answer => Columns.Of(page.Pen.Plain(answer.Subject))));
-        foreach (var answer in ledger.Answers)
+        var width = Math.Min(WidestSubject, shown.Max(answer => Columns.Of(page.Pen.Plain(answer.Subject))));
+        foreach (var answer in shown)
             page.Labelled(Columns.Fit(answer.Subject, width, page.Pen.Cut), $"{answer.Question} {Words.Sentence(answer.Text)}", 2, width + 2);
+        if (shown.Count < ledger.Answers.Count)
+            page.Line($"  {ledger.Answers.Count - shown.Count} more (--all lists them)");
+    }
+
+    // What is asked about things that are short, tight or unknown comes before what is asked about the others.
+    private static List<Answer> Choose(Ledger ledger)
+    {
+        var pressing = ledger.Entries.Where(entry => entry.Verdict != Verdict.Clear).Select(entry => entry.Subject).ToHashSet();
+        return [.. ledger.Answers.OrderBy(answer => pressing.Contains(answer.Subject) ? 0 : 1).Take(MostAnswers)];
     }
 
     private static void WriteFigures(Page page, IReadOnlyList<Figure> figures, SheetRequest request)

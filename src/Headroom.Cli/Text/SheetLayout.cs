@@ -7,7 +7,7 @@ internal sealed class SheetLayout
     private const string ThereHead = "there is";
     private const string LeftHead = "left";
     private const int Gap = 2;
-    private const int LeastBar = 9;
+    private const int LeastBar = 12;
     private const int MostBar = 24;
     private const int LeastSubject = 7;
 

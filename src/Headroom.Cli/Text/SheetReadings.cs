@@ -43,7 +43,7 @@ internal static class SheetReadings
     private static string Tell(Reading reading, ShownUnits units)
     {
         var unit = units.Of(reading.Unit);
-        var spread = unit.Difference(reading.PlusMinus) is { } half ? $" ± {Numbers.Show(half)}" : "";
+        var spread = unit.Difference(reading.PlusMinus) is { } half ? " " + Numbers.Spread(half, "") : "";
         var most = reading.UpperBound ? "at most " : "";
         var on = reading.On is { } day ? $" on {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "";
         var with = reading.Instrument is { } instrument ? $", {instrument}" : "";

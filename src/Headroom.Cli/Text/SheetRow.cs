@@ -13,7 +13,7 @@ internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, 
     {
         var unit = units.Of(entry.Unit);
         var numbers = Numbers.Together([unit.Value(entry.Demand), unit.Value(entry.Limit), unit.Difference(entry.Left)]);
-        return new(entry, pen.Plain(entry.Subject), pen.Plain(entry.What), numbers[0], numbers[1], pen.Plain($"{numbers[2]} {unit.Between}".Trim()));
+        return new(entry, pen.Plain(entry.Subject), pen.Plain(entry.What), numbers[0], numbers[1], pen.Plain(Numbers.WithUnit(numbers[2], unit.Between)));
     }
 
     /// <summary>What stands in place of the bar when something is missing.</summary>
@@ -23,6 +23,6 @@ internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, 
         if (Entry.Parts is not { } parts || Entry.Demand is null)
             return question;
         var there = There.Length == 0 ? "" : $" of {There}";
-        return $"at least {$"{Asked}{there} {units.Of(Entry.Unit).Symbol}".TrimEnd()}, {parts.Known} of {parts.All} known; {question}";
+        return $"at least {Numbers.WithUnit(Asked + there, units.Of(Entry.Unit).Symbol)}, {parts.Known} of {parts.All} known; {question}";
     }
 }

@@ -26,14 +26,20 @@ internal static class SheetSummary
     private static string Tell(Ledger ledger, Verdict verdict, string word)
     {
         var told = ledger.Entries.Where(entry => entry.Verdict == verdict).ToList();
-        var sentences = told.Take(Most).Select(entry => entry.Story.Say(entry).Trim()).Distinct().ToList();
-        sentences = [.. sentences.Select((text, index) => index == 0 ? Ended(text) : Words.Sentence(text))];
+        var sentences = told.Take(Most).Select((entry, index) => Sentence(entry, index == 0)).Distinct().ToList();
         if (told.Count > Most)
             sentences.Add($"And {told.Count - Most} more {(told.Count - Most == 1 ? "is" : "are")} {word}.");
         var advice = told.SelectMany(entry => entry.Advice).FirstOrDefault();
         if (advice is not null)
             sentences.Add(Words.Sentence(advice));
         return string.Join(" ", sentences);
+    }
+
+    // Behind the colon, and where the name of the thing begins it, a sentence keeps its small letter.
+    private static string Sentence(LedgerEntry entry, bool first)
+    {
+        var text = entry.Story.Say(entry).Trim();
+        return first || text.StartsWith(entry.Subject, StringComparison.Ordinal) ? Ended(text) : Words.Sentence(text);
     }
 
     private static string Ended(string text) => text.Length > 0 && text[^1] is '.' or '?' or '!' ? text : text + ".";

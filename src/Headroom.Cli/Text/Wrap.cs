@@ -33,8 +33,7 @@ internal static class Wrap
     {
         while (Columns.Of(word) > width)
         {
-            var space = word.LastIndexOf(' ');
-            var head = space > 0 && Columns.Of(word[..space]) <= width ? word[..space] : Columns.Take(word, width);
+            var head = Head(word, width);
             if (head.Length == 0)
                 break;
             lines.Add(head);
@@ -42,6 +41,17 @@ internal static class Wrap
         }
 
         return word;
+    }
+
+    // A number from its unit rather than within a word, a path behind one of its folders, else where the line ends.
+    private static string Head(string word, int width)
+    {
+        var space = word.LastIndexOf(' ');
+        if (space > 0 && Columns.Of(word[..space]) <= width)
+            return word[..space];
+        var line = Columns.Take(word, width);
+        var folder = line.LastIndexOf('/');
+        return folder > 0 && folder < line.Length - 1 ? line[..(folder + 1)] : line;
     }
 
     private static List<string> Words(string text)

@@ -32,9 +32,12 @@ public static class TextFile
         }
     }
 
-    private static Loaded<string> ReadThere(string path)
+    /// <summary>Reads a stream, such as standard input, with the same guards.</summary>
+    /// <param name="stream">The stream, which stays open.</param>
+    /// <param name="path">The name that findings give it.</param>
+    /// <returns>The text without a byte order mark, or null with the finding that says why not.</returns>
+    public static Loaded<string> Read(Stream stream, string path)
     {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         // The length is asked before anything is read; a device or pipe answers 0 or cannot be asked, and is stopped by the size of the buffer.
         var length = stream.CanSeek ? stream.Length : 0;
         if (length > MostBytes)
@@ -42,6 +45,12 @@ public static class TextFile
         var bytes = new byte[(length > 0 ? length : MostBytes) + 1];
         var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         return count > MostBytes ? TooLarge(path, count) : Utf8Text.Decode(bytes.AsSpan(0, count), path);
+    }
+
+    private static Loaded<string> ReadThere(string path)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        return Read(stream, path);
     }
 
     private static Loaded<string> Missing(string path)

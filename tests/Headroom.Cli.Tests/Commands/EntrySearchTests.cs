@@ -32,4 +32,8 @@ public sealed class EntrySearchTests
     [InlineData("sw-1/restrat", "headroom: there is no entry 'sw-1/restrat'; did you mean sw-1/restart?")]
     [InlineData("nothing/at/all/like/it", "headroom: there is no entry 'nothing/at/all/like/it'; the design has 29 entries and figures, which study --format csv lists")]
     public void A_word_that_none_has_gets_advice(string word, string complaint) => Assert.Equal(complaint, EntrySearch.Find(SampleLedger.Full, word).Complaint);
+
+    [Fact]
+    public void A_word_that_only_the_sentences_have_leads_to_their_entries() => Assert.Equal(
+        "headroom: no entry is named 'ap-5', but it is spoken of in\n  power/sw-1/restart", EntrySearch.Find(SampleLedger.Full, "ap-5").Complaint);
 }

@@ -32,7 +32,7 @@ public sealed class ProcessTests : IDisposable
 
     [Theory]
     [InlineData("catalogue list", "catalogue.txt")]
-    [InlineData("catalogue list switches --where fanless", "catalogue-fanless.txt")]
+    [InlineData("catalogue list switches --where 2.5", "catalogue-where.txt")]
     [InlineData("catalogue show wren-b", "catalogue-wren-b.txt")]
     [InlineData("catalogue show bulrush", "catalogue-bulrush.txt")]
     [InlineData("check examples/barn-vets/job.yaml", "check-barn-vets.txt")]

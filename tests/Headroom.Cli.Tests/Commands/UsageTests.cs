@@ -32,7 +32,6 @@ public sealed class UsageTests
         { "catalogue shw", "headroom: catalogue is followed by list, show or check, not 'shw'; did you mean show?" },
         { "catalogue list swiches", "headroom: a kind is switches, injectors, endpoints, cables, fibres, modules, standby, batteries, fans or cabinets, not 'swiches'; did you mean switches?" },
         { "catalogue show", "headroom: catalogue show needs a MODEL" },
-        { "catalogue check", "headroom: catalogue check needs at least one FILE" },
         { "new a b", "headroom: new takes one FILE and no more; 'b' is too much" },
         { "schema", "headroom: schema needs job, catalogue or ledger" },
         { "schema jb", "headroom: schema is job, catalogue or ledger, not 'jb'; did you mean job?" },

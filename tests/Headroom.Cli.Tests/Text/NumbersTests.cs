@@ -16,6 +16,24 @@ public sealed class NumbersTests
     public void Numbers_read_together_have_the_same_decimals(string shown, params double[] numbers) =>
         Assert.Equal(shown, string.Join(' ', Numbers.Together([.. numbers.Select(number => (double?)number)])));
 
+    [Theory]
+    [InlineData(0.1598, "V", "± 0.16 V")]
+    [InlineData(3.1, "V", "± 3.1 V")]
+    [InlineData(12.34, "W", "± 12 W")]
+    [InlineData(345.6, "W", "± 346 W")]
+    [InlineData(0.2, "", "± 0.2")]
+    [InlineData(0, "W", "± 0 W")]
+    public void An_interval_has_two_digits(double half, string unit, string shown) => Assert.Equal(shown, Numbers.Spread(half, unit));
+
+    [Theory]
+    [InlineData("1", "ports", "1 port")]
+    [InlineData("-1", "ports", "-1 port")]
+    [InlineData("2", "ports", "2 ports")]
+    [InlineData("1", "frames/s", "1 frames/s")]
+    [InlineData("1", "ms", "1 ms")]
+    [InlineData("1", "", "1")]
+    public void One_of_something_is_not_many(string number, string unit, string shown) => Assert.Equal(shown, Numbers.WithUnit(number, unit));
+
     [Fact]
     public void What_is_short_by_a_trifle_is_not_shown_as_nothing() =>
         Assert.Equal(["320.004", "320.000", "-0.004"], Numbers.Together([320.004, 320, -0.004]));

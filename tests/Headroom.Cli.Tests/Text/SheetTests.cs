@@ -73,7 +73,7 @@ public sealed class SheetTests
     {
         var ledger = Named(name);
         var sheet = Write(ledger, new Pen(unicode, Colour: false), imperial, all: true);
-        var explained = Explanation.Write(ledger, new ShownUnits(imperial), new Pen(unicode, Colour: false));
+        var explained = Explanation.Write(ledger, new ExplainRequest("job.yaml", new ShownUnits(imperial)), new Pen(unicode, Colour: false));
         Assert.All((sheet + explained).Split('\n'), line => Assert.True(Columns.Of(line) <= Pen.Columns, line));
     }
 

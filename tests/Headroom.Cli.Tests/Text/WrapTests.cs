@@ -11,6 +11,7 @@ public sealed class WrapTests
     [InlineData("  spaces   between  ", 80, "spaces between")]
     [InlineData("asks 361 W and has 320 W", 8, "asks|361 W|and has|320 W")]
     [InlineData("unbreakable", 4, "unbr|eaka|ble")]
+    [InlineData("catalogue/injectors.yaml:64:22", 20, "catalogue/|injectors.yaml:64:22")]
     [InlineData("of 100000 W", 7, "of|100000|W")]
     public void Lines_break_at_spaces_but_not_between_a_number_and_its_unit(string text, int width, string lines) =>
         Assert.Equal(lines.Split('|'), Wrap.Lines(text, width));

@@ -34,7 +34,7 @@ public static class Binder
             : model.Supplies.Count > 0 ? model.Supplies[0] : null;
         var setting = placed.Setting.Over(model.Setting);
         foreach (var count in counts.Where(count => count.Switch is null || count.Switch == placed.Id))
-            setting = setting with { ReservesBy = count.By, AtStart = null };
+            setting = setting with { ReservesBy = count.By };
         return new BoundSwitch(placed, model, supply, setting, SpaceOf(placed.Standing, racks));
     }
 

@@ -28,7 +28,7 @@ internal sealed class GrantStory(PoweredPort port, Reserve reserve) : IEntryStor
         {
             new($"P of the device, {PowerWords.OfDevice(port.Worst)}", state.DeviceWatts, "W", Origins.Of(DeviceDraws.Of(port.Endpoint, port.Worst))),
             new("class asked", port.AskedClass, "", port.Endpoint.Model.Id),
-            new("class granted", port.GrantedClass, "", port.Feed.Type is { } type ? $"port of {port.Port.Ref}, {type}" : "no class in play"),
+            new("class granted", port.GrantedClass, "", port.Feed.Type is { } type ? $"port of {port.Port.Ref}, Type {(int)type + 1}" : "no class in play"),
             new("watts of that class at the port", port.ClassWatts, "W", "standard"),
             new("limit set for the port", port.Feed.LimitWatts, "W", port.Feed.LimitWatts is null ? "none set" : port.Feed.LimitOrigin),
         };

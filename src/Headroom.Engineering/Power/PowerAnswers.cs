@@ -32,7 +32,7 @@ internal static class PowerAnswers
         return s.Worst.DemandWatts <= budget - reserve.Of(budget)
             ? new Answer(s.Switch.Id, question, $"No: {ask}, and the reserve is kept. {turn}")
             : new Answer(s.Switch.Id, question, advisor.BestSetting() is { } setting
-                ? $"Not if {setting}. Otherwise yes: {ask}; {name}. {turn}"
+                ? $"Not with another setting: {setting}. Otherwise yes: {ask}; {name}. {turn}"
                 : $"Yes, or fewer devices: {ask}; {name}. {turn}");
     }
 
@@ -47,21 +47,21 @@ internal static class PowerAnswers
     {
         var ports = s.Switch.PoweredPorts - s.Ports.Count;
         var left = budget - s.Worst.DemandWatts;
-        var rows = s.Counter.Served.GroupBy(port => port.Endpoint.Model.Id).Select(group => (Model: group.Key, Watts: group.Max(port => Ask(s, port))))
+        var rows = s.Counter.Served.GroupBy(port => port.Endpoint.Model.Id).Select(group => (Model: group.Key, Watts: group.Max(s.AskOf)))
             .Where(row => row.Watts > 0)
             .Select(row => (row.Model, row.Watts, More: Fit(left - reserve.Of(budget), row.Watts!.Value, ports)))
             .ToList();
         var fitting = rows.Where(row => row.More > 0).Select(row => $"{row.More} {row.Model} ({Words.Of(row.Watts!.Value)} W each)").ToList();
         var text = !s.Worst.Whole ? "Nobody can say before the missing draws are known."
             : rows.Count == 0 ? "No draw is known."
-            : fitting.Count == 0 ? $"None with the reserve kept: {Words.Of(Math.Max(0, left))} W are left, {Words.Of(reserve.Of(budget))} W of them the reserve; {Words.Count(ports, "powered port")} left."
+            : fitting.Count == 0 ? $"None with the reserve kept: {Left(left, reserve.Of(budget))}; {Words.Count(ports, "powered port")} left."
             : $"With the reserve kept: {string.Join(", or ", fitting)}; {Words.Count(ports, "powered port")} left.";
         return new Answer(s.Switch.Id, "How many more devices fit?", text);
     }
 
-    private static int Fit(double left, double watts, int ports) => Math.Max(0, Math.Min(ports, (int)Math.Floor(left / watts + 1e-9)));
+    private static string Left(double left, double reserve) => left < 0
+        ? $"{Words.Of(-left)} W are missing already"
+        : $"{Words.Of(left)} W are left, and the reserve wants {Words.Of(reserve)} W";
 
-    private static double? Ask(SwitchPower s, PoweredPort port) => s.Worst.State == PowerState.Start
-        ? PortReserve.Starting(port, s.Setting)
-        : PortReserve.Running(port, s.Setting, s.Worst.State);
+    private static int Fit(double left, double watts, int ports) => Math.Max(0, Math.Min(ports, (int)Math.Floor(left / watts + 1e-9)));
 }

@@ -12,6 +12,9 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
 
     private (bool Done, string? Words) _best;
 
+    /// <summary>The reserve it advises for.</summary>
+    public Reserve Reserve => reserve;
+
     /// <summary>Supplies of the same model that leave more for the ports, the smallest first.</summary>
     public IEnumerable<SupplyModel> Bigger => s.Switch.Model.Supplies
         .Where(supply => supply.PortWatts?.Value.Value > s.BudgetWatts)

@@ -9,6 +9,12 @@ namespace Headroom.Engineering.Power;
 /// <param name="Waves">True when refused ports come up later, after others have settled.</param>
 public sealed record StateAccount(PowerState State, double DemandWatts, int Known, int All, IReadOnlyList<PoweredPort> Dark, bool Waves)
 {
+    /// <summary>The least with which all come up, in waves if need be [W].</summary>
+    public double LeastWatts { get; init; } = DemandWatts;
+
+    /// <summary>What all ask at once [W].</summary>
+    public double AtOnceWatts { get; init; } = DemandWatts;
+
     /// <summary>True when no part is missing.</summary>
     public bool Whole => Known == All;
 }

@@ -90,35 +90,33 @@ public sealed class SwitchCounter
             return new StateAccount(PowerState.Start, sum, known, asks.Length, Refused(on), Waves: false);
         var settled = new double[_served.Length];
         var (running, _) = Ask(settled, port => PortReserve.Running(port, setting, PowerState.Typical));
-        var (most, all) = Waves((asks, settled), on, budget);
+        ComeUp((asks, settled), on, budget);
         // Enough in any order: everyone else has settled when the one that falls back furthest comes up.
-        var enough = running + asks.Zip(settled, (start, run) => Math.Max(0, start - run)).DefaultIfEmpty().Max();
-        return new StateAccount(PowerState.Start, all && enough > budget ? most : enough, known, asks.Length, Refused(on), Waves: true);
+        var enough = Math.Min(sum, running + asks.Zip(settled, (start, run) => Math.Max(0, start - run)).Max());
+        var late = Refused(on);
+        // In waves everything there is gets used, and nothing of a reserve is kept while it lasts.
+        return new StateAccount(PowerState.Start, late.Count == 0 ? budget : enough, known, asks.Length, late, Waves: true)
+        {
+            LeastWatts = late.Count == 0 ? Math.Min(enough, budget) : enough,
+            AtOnceWatts = sum,
+        };
     }
 
     // Refused ports are tried again, in order, as others settle; ends when a round brings nobody up.
-    private static (double Most, bool All) Waves((double[] Start, double[] Settled) asks, bool[] on, double budget)
+    private static void ComeUp((double[] Start, double[] Settled) asks, bool[] on, double budget)
     {
-        var most = 0.0;
-        for (var i = 0; i < on.Length; i++)
-            most += on[i] ? asks.Start[i] : 0;
         for (var progress = true; progress;)
         {
             progress = false;
-            var reserved = 0.0;
-            for (var i = 0; i < on.Length; i++)
-                reserved += on[i] ? asks.Settled[i] : 0;
+            var reserved = asks.Settled.Where((_, i) => on[i]).Sum();
             for (var i = 0; i < on.Length; i++)
             {
                 if (on[i] || reserved + asks.Start[i] > budget)
                     continue;
                 on[i] = progress = true;
                 reserved += asks.Start[i];
-                most = Math.Max(most, reserved);
             }
         }
-
-        return (most, Array.TrueForAll(on, up => up));
     }
 
     private (double Sum, int Known) Ask(double[] asks, Func<PoweredPort, double?> reserve)

@@ -104,13 +104,9 @@ internal static class SwitchEntries
     {
         if (s.BudgetWatts is null)
             return $"what does the supply of {s.Switch.Id} leave for its ports? its plate or its maker says";
-        var models = s.Counter.Served.Where(port => Ask(s, port) is null).Select(port => port.Endpoint.Model.Id).Distinct().ToList();
+        var models = s.Counter.Served.Where(port => s.AskOf(port) is null).Select(port => port.Endpoint.Model.Id).Distinct().ToList();
         return $"what do {Words.List(models)} draw or ask for? their plates or their makers say";
     }
-
-    private static double? Ask(SwitchPower s, PoweredPort port) => s.Worst.State == PowerState.Start
-        ? PortReserve.Starting(port, s.Setting)
-        : PortReserve.Running(port, s.Setting, s.Worst.State);
 
     private static List<string> Assumed(SwitchPower s)
     {

@@ -22,9 +22,15 @@ public sealed record SwitchPower(
     StateAccount Worst,
     SupplyFigures Supply)
 {
-    /// <summary>Finds settings that mend a shortage; what it found is kept.</summary>
-    internal SettingAdvisor? Advisor { get; private set; }
+    private SettingAdvisor? _advisor;
 
-    /// <summary>The advisor for the reserve that is wanted.</summary>
-    internal SettingAdvisor AdvisorFor(Reserve reserve) => Advisor ??= new SettingAdvisor(this, reserve);
+    /// <summary>Finds settings that mend a shortage; what it found for a reserve is kept.</summary>
+    internal SettingAdvisor AdvisorFor(Reserve reserve) => _advisor?.Reserve == reserve ? _advisor : _advisor = new SettingAdvisor(this, reserve);
+
+    /// <summary>What one port asks in the state that carries the verdict.</summary>
+    /// <param name="port">The port.</param>
+    /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
+    internal double? AskOf(PoweredPort port) => Worst.State == PowerState.Start
+        ? PortReserve.Starting(port, Setting)
+        : PortReserve.Running(port, Setting, Worst.State);
 }

@@ -14,7 +14,8 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
         var asks = $"{PowerWords.Of(s.Worst.State)} {s.Switch.Id} asks {least}{Words.Of(s.Worst.DemandWatts)} W {PowerWords.Counted(s.Setting, s.Worst.State)}";
         var has = s.BudgetWatts is { } budget ? $"has {Words.Of(budget)} W" : "nobody knows what it has";
         var dark = PowerWords.Dark(s.Worst, s.Setting);
-        return $"{asks} and {has}{(dark.Length == 0 ? "" : $", so {dark}")}.";
+        var waves = s.Worst is { Waves: true, Dark.Count: 0 } ? $", so its ports come up in waves: at once they would ask {Words.Of(s.Worst.AtOnceWatts)} W" : "";
+        return $"{asks} and {has}{(dark.Length == 0 ? waves : $", so {dark}")}.";
     }
 
     /// <inheritdoc/>
@@ -26,9 +27,11 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
             new("reserve wanted", entry.Reserve, "W", reserve.At == Domain.Findings.Place.None ? $"house rule by default, {reserve.Written}" : $"{reserve.Written}, {reserve.At}"),
         };
         var steps = new List<WorkingStep>();
-        foreach (var group in s.Counter.Served.GroupBy(port => (Ask: PowerWords.Ask(port), port.Endpoint.Model.Id, Watts: AskOf(port))))
+        foreach (var group in s.Counter.Served.GroupBy(port => (Ask: PowerWords.Ask(port), port.Endpoint.Model.Id, Watts: s.AskOf(port))))
             steps.Add(Row(group.Key, [.. group]));
-        steps.Add(new("asked", "the sum", s.Worst.DemandWatts, "W"));
+        steps.Add(new(s.Worst.Waves ? "asked at once" : "asked", "the sum", s.Worst.AtOnceWatts, "W"));
+        if (s.Worst.Waves)
+            steps.Add(new("asked in waves", s.Worst.Dark.Count == 0 ? $"all there is; {Words.Of(s.Worst.LeastWatts)} W would be enough" : "while all others have settled", s.Worst.DemandWatts, "W"));
         if (s.BudgetWatts is { } budget)
             steps.Add(new("left", $"{Words.Of(budget)} − {Words.Of(s.Worst.DemandWatts)}", budget - s.Worst.DemandWatts, "W"));
         if (s.Worst.Dark.Count > 0)
@@ -42,11 +45,13 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
         if (s.BudgetWatts is not { } budget || !s.Worst.Whole)
             return [];
         var kept = budget - reserve.Of(budget);
-        var rows = new List<Holds> { new("watts of the supply for its ports", "W", budget, s.Worst.DemandWatts, SupplyKeeping(s.Worst.DemandWatts), UpTo: false) };
+        var rows = new List<Holds> { new("watts of the supply for its ports", "W", budget, s.Worst.LeastWatts, SupplyKeeping(s.Worst.AtOnceWatts), UpTo: false) };
+        if (s.Worst.Waves)
+            return rows;
         foreach (var group in s.Counter.Served.GroupBy(port => port.Endpoint.Model.Id))
         {
-            var ask = group.Max(AskOf) ?? 0;
-            var others = s.Worst.DemandWatts - group.Sum(port => AskOf(port) ?? 0);
+            var ask = group.Max(s.AskOf) ?? 0;
+            var others = s.Worst.DemandWatts - group.Sum(port => s.AskOf(port) ?? 0);
             if (ask > 0)
                 rows.Add(new($"number of {group.Key}", "", group.Count(), Whole((budget - others) / ask), Whole((kept - others) / ask)));
         }
@@ -60,10 +65,6 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
 
     // A count that is just kept must not be lost to the last binary digit of a quotient.
     private static double Whole(double count) => Math.Max(0, Math.Floor(count + 1e-9));
-
-    private double? AskOf(PoweredPort port) => s.Worst.State == PowerState.Start
-        ? PortReserve.Starting(port, s.Setting)
-        : PortReserve.Running(port, s.Setting, s.Worst.State);
 
     private static WorkingStep Row((string Ask, string Model, double? Watts) key, List<PoweredPort> ports)
     {

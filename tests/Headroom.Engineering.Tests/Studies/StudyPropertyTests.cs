@@ -50,11 +50,12 @@ public sealed class StudyPropertyTests
         },
         iter: Long.Samples(2000));
 
-    private static readonly Gen<(ReservesBy By, AtRefusal At, bool Retries, int Aps, int Phones, double Budget)> Switches =
-        Gen.Select(Gen.Enum<ReservesBy>(), Gen.Enum<AtRefusal>(), Gen.Bool, Gen.Int[0, 12], Gen.Int[0, 12], Gen.Double[10, 400]);
+    private static readonly Gen<(ReservesBy By, AtStart? Start, AtRefusal At, bool Retries, int Aps, int Phones, double Budget)> Switches =
+        Gen.Select(Gen.Enum<ReservesBy>(), Gen.Int[0, 3], Gen.Enum<AtRefusal>(), Gen.Bool, Gen.Int[0, 12], Gen.Int[0, 12], Gen.Double[10, 400])
+            .Select((by, start, at, retries, aps, phones, budget) => (by, start == 3 ? null : (AtStart?)start, at, retries, aps, phones, budget));
 
-    private static Site Of((ReservesBy By, AtRefusal At, bool Retries, int Aps, int Phones, double Budget) s) => new Site()
-        .Switch("sw-1", s.Budget, PowerSetting.Silent with { ReservesBy = s.By, AtRefusal = s.At, Retries = s.Retries })
+    private static Site Of((ReservesBy By, AtStart? Start, AtRefusal At, bool Retries, int Aps, int Phones, double Budget) s) => new Site()
+        .Switch("sw-1", s.Budget, PowerSetting.Silent with { ReservesBy = s.By, AtStart = s.Start, AtRefusal = s.At, Retries = s.Retries })
         .Model(Site.Device("ap", 4, 6.1, 11.7, 9.3)).Model(Site.Device("phone", 2, 2.3, 4.1, 3.7))
         .PutMany(s.Aps, "ap", "sw-1").PutMany(s.Phones, "phone", "sw-1", 13);
 
@@ -93,7 +94,7 @@ public sealed class StudyPropertyTests
     {
         static string Text(Ledger ledger) => string.Join("\n", ledger.Entries.Select(e =>
             $"{e.Id} {e.Demand:R} {e.Limit:R} {e.Studied} {e.PlusMinus:R} {string.Join("|", e.Advice)} {e.Story.Say(e)} {string.Join("|", e.Story.Work(e).Steps)} {string.Join("|", e.Story.Holds(e))}"));
-        var site = Of((ReservesBy.Negotiated, AtRefusal.Skip, true, 9, 7, 200));
+        var site = Of((ReservesBy.Negotiated, null, AtRefusal.Skip, true, 9, 7, 200));
         Assert.Equal(Text(site.Study()), Text(site.Study()));
     }
 

@@ -26,21 +26,20 @@ public static class Study
         var wanted = request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)];
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
         var entries = new List<LedgerEntry>();
-        var figures = new List<Figure>();
-        var answers = new List<Answer>();
+        IReadOnlyList<Figure> figures = [];
+        IReadOnlyList<Answer> answers = [];
         var board = new ReadingBoard(job);
         if (wanted.Contains(PowerLedger.Discipline))
         {
             var power = PowerStudy.Of(bound);
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
-            figures.AddRange(PowerFigures.Of(power));
-            answers.AddRange(PowerAnswers.Of(power));
+            figures = new LateList<Figure>(() => [.. PowerFigures.Of(power)]);
+            answers = new LateList<Answer>(() => [.. PowerAnswers.Of(power)]);
         }
 
-        var known = entries.Select(entry => entry.Id).ToHashSet();
         return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose())
         {
-            LooseOverrulings = [.. job.Overrulings.Where(overruling => !known.Contains(overruling.Entry))],
+            LooseOverrulings = Loose(job.Overrulings, entries),
         };
     }
 
@@ -60,6 +59,14 @@ public static class Study
             return entries;
         var byEntry = overrulings.GroupBy(o => o.Entry).ToDictionary(group => group.Key, group => group.Last());
         return entries.ConvertAll(entry => byEntry.TryGetValue(entry.Id, out var overruling) ? entry with { Overruled = overruling } : entry);
+    }
+
+    private static List<Overruling> Loose(IReadOnlyList<Overruling> overrulings, List<LedgerEntry> entries)
+    {
+        if (overrulings.Count == 0)
+            return [];
+        var known = entries.Select(entry => entry.Id).ToHashSet();
+        return [.. overrulings.Where(overruling => !known.Contains(overruling.Entry))];
     }
 
     // Short first, then tight, unknown, clear; within a verdict the least left as a share of the limit; then by id.

@@ -1,3 +1,4 @@
+using Headroom.Domain.Quantities;
 using Headroom.Engineering.Cabling;
 
 namespace Headroom.Engineering.Binding;
@@ -5,28 +6,37 @@ namespace Headroom.Engineering.Binding;
 /// <summary>A stretch of a run that is alike from end to end.</summary>
 /// <param name="Name">What people call it: <c>K-17</c>, <c>piece 2 of K-17</c>, <c>cords of K-17</c>.</param>
 /// <param name="Metres">Its length [m]; null when not surveyed.</param>
-/// <param name="MetresOrigin">Where the length comes from, in words.</param>
+/// <param name="Length">The length as written; null when it was not, or was assumed.</param>
 /// <param name="Cable">The name of its cable; null when not known.</param>
 /// <param name="SquareMillimetres">Cross-section of one conductor [mm²]; null when not known.</param>
 /// <param name="Conductivity">Conductivity as a share of annealed copper [1].</param>
 /// <param name="CopperClad">True for copper-clad conductors.</param>
 /// <param name="Celsius">Air around it [°C].</param>
-/// <param name="CelsiusOrigin">Where the temperature comes from, in words.</param>
+/// <param name="Air">Where the temperature comes from.</param>
 /// <param name="Cord">True for a cord.</param>
 /// <param name="SpreadMetres">Half the interval of its length [m]; 0 when none was written.</param>
 public sealed record BoundPiece(
     string Name,
     double? Metres,
-    string MetresOrigin,
+    Given<Metres>? Length,
     string? Cable,
     double? SquareMillimetres,
     double Conductivity,
     bool CopperClad,
     double Celsius,
-    string CelsiusOrigin,
+    AirOrigin Air,
     bool Cord,
     double SpreadMetres)
 {
+    /// <summary>True when nobody wrote the length and one was taken.</summary>
+    public bool IsAssumed => Length is null && Metres is not null;
+
+    /// <summary>Where the length comes from, in words.</summary>
+    public string MetresOrigin => IsAssumed ? "assumed, no cord written" : Origins.Of(Length);
+
+    /// <summary>Where the temperature comes from, in words.</summary>
+    public string CelsiusOrigin => Air.InWords;
+
     /// <summary>Resistance of one metre of one conductor at its temperature [Ω/m]; null when the cable is not known.</summary>
     public double? OhmsPerMetre { get; } = SquareMillimetres is { } area ? Conductor.OhmsPerMetre(area, Celsius, Conductivity) : null;
 

@@ -13,9 +13,9 @@ public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
         get
         {
             var sum = 0.0;
-            foreach (var piece in Pieces)
+            for (var i = 0; i < Pieces.Count; i++)
             {
-                if (piece.Ohms is not { } ohms)
+                if (Pieces[i].Ohms is not { } ohms)
                     return null;
                 sum += ohms;
             }
@@ -31,8 +31,7 @@ public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
     public BoundPiece? Longest => Pieces.Where(piece => !piece.Cord && piece.Metres is not null).MaxBy(piece => piece.Metres);
 
     /// <summary>What must be asked on site before the run can be worked out; null when nothing.</summary>
-    public string? Question =>
-        Pieces.Any(piece => piece.Metres is null) ? $"how long is {Drop.Id}? pace the route, or read the metre marks on the sheath"
-        : Pieces.Any(piece => piece.SquareMillimetres is null) ? $"which cable is {Drop.Id}? read the gauge on the sheath"
-        : null;
+    public string? Question => ConductorOhms is not null ? null
+        : Pieces.Any(piece => piece.Metres is null) ? $"how long is {Drop.Id}? pace the route, or read the metre marks on the sheath"
+        : $"which cable is {Drop.Id}? read the gauge on the sheath";
 }

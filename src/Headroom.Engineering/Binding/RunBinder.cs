@@ -23,7 +23,7 @@ public sealed class RunBinder
 
     private readonly Catalogue _catalogue;
     private readonly Dictionary<string, Pathway> _pathways;
-    private readonly Dictionary<string, (double Celsius, string Origin)?> _spaceAir;
+    private readonly Dictionary<string, (double Celsius, AirOrigin Origin)?> _spaceAir;
 
     /// <summary>Prepares to bind the drops of a job.</summary>
     /// <param name="job">The job.</param>
@@ -57,11 +57,11 @@ public sealed class RunBinder
     private BoundPiece Piece(Drop drop, RunPiece piece, string name, bool cord)
     {
         var cable = piece.Cable is { } id && _catalogue.Cables.TryGetValue(id, out var model) ? model : null;
-        var (celsius, origin) = Air(drop, piece, cord);
+        var (celsius, origin) = Air(drop, piece);
         return new BoundPiece(
             name,
             piece.Length?.Value.Value,
-            Origins.Of(piece.Length),
+            piece.Length,
             cable?.Id,
             cable?.Conductor?.Value.Value,
             cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
@@ -75,37 +75,37 @@ public sealed class RunBinder
     private static BoundPiece AssumedCords(Drop drop) => new(
         $"cords of {drop.Id}",
         drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2,
-        "assumed, no cord written",
+        null,
         "thin cord",
         AssumedCordArea,
         1,
         CopperClad: false,
         AssumedCelsius,
-        "assumed",
+        default,
         Cord: true,
         SpreadMetres: 0);
 
     // A cord lies at one end of the run, the cable between both.
-    private (double Celsius, string Origin) Air(Drop drop, RunPiece piece, bool cord)
+    private (double Celsius, AirOrigin Origin) Air(Drop drop, RunPiece piece)
     {
         if (piece.Ambient is { } written)
-            return (Warm(written), Origins.Of(written));
+            return (Warm(written), new(written, null));
         if (piece.By is { } by && _pathways.TryGetValue(by, out var pathway) && pathway.Ambient is { } along)
-            return (Warm(along), $"along {by}, {Origins.Of(along)}");
+            return (Warm(along), new(along, $"along {by}"));
         var from = ReferenceEquals(piece, drop.CordAtDevice) ? null : _spaceAir.GetValueOrDefault(drop.From);
         var to = drop.To is null || ReferenceEquals(piece, drop.CordAtPanel) ? null : _spaceAir.GetValueOrDefault(drop.To);
         var warmer = from is null || to?.Celsius > from.Value.Celsius ? to : from;
-        return warmer ?? (AssumedCelsius, cord ? "assumed" : "assumed, no temperature written");
+        return warmer ?? (AssumedCelsius, default);
     }
 
     // A range is taken at its warm end: warm copper is the worse copper.
     private static double Warm(Given<Celsius> given) => given.Value.Value + (given.PlusMinus ?? 0);
 
-    private static (double Celsius, string Origin)? Warmest(Space space)
+    private static (double Celsius, AirOrigin Origin)? Warmest(Space space)
     {
         if (space.Temperatures.Count == 0)
             return null;
         var (name, given) = space.Temperatures.MaxBy(pair => Warm(pair.Value));
-        return (Warm(given), $"{space.Id} in its case '{name}', {Origins.Of(given)}");
+        return (Warm(given), new(given, $"{space.Id} in its case '{name}'"));
     }
 }

@@ -37,6 +37,9 @@ internal static class GrantEntries
         };
     }
 
+    // Made once: thousands of entries have the same.
+    private static readonly string[] Plain = [.. DeviceDraws.States.Select(state => $"watts from its port, {PowerWords.OfDevice(state)}")];
+
     private static readonly string[] AssumedRun = ["run not known: the worst loss that the class allows for was taken"];
 
     private static string GrantQuestion(PoweredPort port) => port.Feed.Passive is not null
@@ -46,7 +49,7 @@ internal static class GrantEntries
     private static string What(PoweredPort port, bool dark) =>
         dark ? $"watts from its port: asks class {port.AskedClass}, is granted {port.GrantedClass}, stays dark"
         : port.Demoted ? $"watts from its port: asks class {port.AskedClass}, is granted {port.GrantedClass}"
-        : $"watts from its port, {PowerWords.OfDevice(port.Worst)}";
+        : Plain[(int)port.Worst];
 
     private static List<string> Advice(PoweredPort port)
     {

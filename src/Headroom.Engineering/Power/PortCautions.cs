@@ -38,9 +38,9 @@ internal sealed class PortCautions
 
     private static bool HasCopperClad(IReadOnlyList<BoundPiece> pieces)
     {
-        foreach (var piece in pieces)
+        for (var i = 0; i < pieces.Count; i++)
         {
-            if (piece.CopperClad)
+            if (pieces[i].CopperClad)
                 return true;
         }
 

@@ -48,7 +48,7 @@ public static class PortSolver
             LeastVoltsOrigin = power.LeastVolts is { } least ? Origins.Of(least) : $"standard, class {granted}",
             MostVolts = power.MostVolts?.Value.Value ?? StandardMostVolts,
             Fault = volts > (power.MostVolts?.Value.Value ?? StandardMostVolts) ? PortFault.TooManyVolts : PortFault.None,
-            States = States(endpoint, watts => State(watts, (volts, loop), watts is { } w && granted is { } n ? WorstRunWatts(w, (n, at.Type)) : null)),
+            States = States(endpoint, (volts, loop), granted is { } n ? (n, at.Type) : null),
             Worst = WorstOf(endpoint),
         };
     }
@@ -74,7 +74,7 @@ public static class PortSolver
             LeastVoltsOrigin = power.Passive is not null && power.LeastVolts is { } own ? Origins.Of(own) : origin,
             MostVolts = most,
             Fault = volts > most ? PortFault.TooManyVolts : power.Passive is null && !PassivePins.StartsOn(volts, least) ? PortFault.NeverStarts : PortFault.None,
-            States = States(endpoint, watts => State(watts, (volts, loop), null)),
+            States = States(endpoint, (volts, loop), null),
             Worst = WorstOf(endpoint),
         };
     }
@@ -86,7 +86,7 @@ public static class PortSolver
         Feed = feed,
         Fault = fault,
         AskedClass = endpoint.Model.Power!.Class,
-        States = States(endpoint, watts => new PortState(watts, null, watts)),
+        States = Drawn(endpoint),
         Worst = WorstOf(endpoint),
     };
 
@@ -94,29 +94,41 @@ public static class PortSolver
     private static double? WorstRunWatts(double deviceWatts, (int Class, PoeType Type) granted) =>
         Reservation.ForClass(deviceWatts, granted.Class, granted.Type);
 
-    private static PortState State(double? watts, (double Volts, double? Ohms) at, double? withoutRun)
+    private static PortState State(double? watts, (double Volts, double? Ohms) at, (int Class, PoeType Type)? granted)
     {
         if (watts is not { } drawn)
             return default;
         if (at.Ohms is not { } ohms)
-            return new PortState(drawn, null, withoutRun);
+            return new PortState(drawn, null, granted is { } worst ? WorstRunWatts(drawn, worst) : null);
         var point = ConstantPowerLoad.Solve(at.Volts, ohms, drawn);
         return new PortState(drawn, point, point?.SourceWatts ?? drawn);
     }
 
-    private static PortState[] States(BoundEndpoint endpoint, Func<double?, PortState> solve)
+    private static PortState[] States(BoundEndpoint endpoint, (double Volts, double? Ohms) at, (int Class, PoeType Type)? granted)
     {
         var states = new PortState[DeviceDraws.States.Count];
         for (var i = 0; i < states.Length; i++)
-            states[i] = solve(DeviceDraws.Of(endpoint, (PowerState)i)?.Value.Value);
+            states[i] = State(DeviceDraws.Of(endpoint, (PowerState)i)?.Value.Value, at, granted);
         return states;
     }
+
+    private static PortState[] Drawn(BoundEndpoint endpoint) =>
+        [.. DeviceDraws.States.Select(state => DeviceDraws.Of(endpoint, state)?.Value.Value).Select(watts => new PortState(watts, null, watts))];
 
     private static double? Loop(BoundEndpoint endpoint, int pairs) =>
         endpoint.Run?.ConductorOhms is { } conductor ? PairLoop.PowerLoopOhms(conductor, metres: 1, pairs) : null;
 
-    private static PowerState WorstOf(BoundEndpoint endpoint) =>
-        DeviceDraws.States.MaxBy(state => DeviceDraws.Of(endpoint, state)?.Value.Value ?? double.NegativeInfinity);
+    private static PowerState WorstOf(BoundEndpoint endpoint)
+    {
+        var (worst, most) = (PowerState.Typical, double.NegativeInfinity);
+        for (var state = PowerState.Typical; state <= PowerState.Start; state++)
+        {
+            if (DeviceDraws.Of(endpoint, state)?.Value.Value is { } watts && watts > most)
+                (worst, most) = (state, watts);
+        }
+
+        return worst;
+    }
 
     private static double? Least(double? left, double? right) =>
         left is null ? right : right is null ? left : Math.Min(left.Value, right.Value);

@@ -1,7 +1,26 @@
 namespace Headroom.Engineering.Power;
 
-/// <summary>One powered port in one state.</summary>
-/// <param name="DeviceWatts">What the device takes at its connector [W]; null when nobody knows.</param>
-/// <param name="Point">Where load and run settle; null when the device's draw or the run is not known, or when they settle nowhere.</param>
-/// <param name="PortWatts">What the port gives [W], the loss of the run included; null when not known.</param>
-public readonly record struct PortState(double? DeviceWatts, OperatingPoint? Point, double? PortWatts);
+/// <summary>One powered port in one state. Kept small: there are five of them for every endpoint.</summary>
+/// <param name="deviceWatts">What the device takes at its connector [W]; null when nobody knows.</param>
+/// <param name="point">Where load and run settle; null when the device's draw or the run is not known, or when they settle nowhere.</param>
+/// <param name="portWatts">What the port gives [W], the loss of the run included; null when not known.</param>
+public readonly struct PortState(double? deviceWatts, OperatingPoint? point, double? portWatts)
+{
+    // Not-a-number stands for "not known" inside; a default state knows nothing because it was never set.
+    private readonly double _deviceWatts = deviceWatts ?? double.NaN;
+    private readonly double _portWatts = portWatts ?? double.NaN;
+    private readonly OperatingPoint _point = point ?? default;
+    private readonly bool _isSet = true;
+    private readonly bool _settles = point is not null;
+
+    /// <summary>What the device takes at its connector [W]; null when nobody knows.</summary>
+    public double? DeviceWatts => Known(_deviceWatts);
+
+    /// <summary>Where load and run settle; null when the device's draw or the run is not known, or when they settle nowhere.</summary>
+    public OperatingPoint? Point => _settles ? _point : null;
+
+    /// <summary>What the port gives [W], the loss of the run included; null when not known.</summary>
+    public double? PortWatts => Known(_portWatts);
+
+    private double? Known(double value) => _isSet && !double.IsNaN(value) ? value : null;
+}

@@ -15,13 +15,13 @@ internal static class PowerAnswers
             yield return Bigger(s, s.BudgetWatts!.Value, reserve);
             yield return More(s, s.BudgetWatts.Value, reserve);
             if (s.Worst.DemandWatts > s.BudgetWatts)
-                yield return new Answer(s.Switch.Id, "Which setting mends it at no cost?", Words.Capital(new SettingAdvisor(s, reserve).BestSetting() ?? "none of those this model offers") + ".");
+                yield return new Answer(s.Switch.Id, "Which setting mends it at no cost?", Words.Capital(s.AdvisorFor(reserve).BestSetting() ?? "none of those this model offers") + ".");
         }
     }
 
     private static Answer Bigger(SwitchPower s, double budget, Reserve reserve)
     {
-        var advisor = new SettingAdvisor(s, reserve);
+        var advisor = s.AdvisorFor(reserve);
         var ask = $"{s.Switch.Id} asks at most {(s.Worst.Whole ? "" : "what is known, ")}{Words.Of(s.Worst.DemandWatts)} W of {Words.Of(budget)} W, {PowerWords.Of(s.Worst.State)}, {PowerWords.Counted(s.Setting, s.Worst.State)}";
         var turn = TurningPoint(s, budget, reserve);
         var bigger = advisor.Bigger.FirstOrDefault();

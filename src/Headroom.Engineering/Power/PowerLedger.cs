@@ -15,7 +15,7 @@ public static class PowerLedger
     public static List<LedgerEntry> Entries(PowerResult result)
     {
         var policy = result.Bound.Job.Policy;
-        var entries = new List<LedgerEntry>(result.Ports.Count * 3 + 16);
+        var entries = new List<LedgerEntry>(result.Ports.Count * 4 + result.Switches.Count * 3 + 16);
         var cautions = new PortCautions(result);
         foreach (var s in result.Switches)
             entries.AddRange(SwitchEntries.Of(s, result, policy));
@@ -43,6 +43,6 @@ public static class PowerLedger
             entries.Add(volts);
         if (at.Port.Feed.Passive is not null)
             entries.Add(FaultEntries.MostVolts(at.Port, at.Cautions));
-        entries.AddRange(StartEntries.Of(at.Port, policy));
+        StartEntries.Add(entries, at.Port, policy);
     }
 }

@@ -10,6 +10,8 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
     // The class powers at the port: limits people set, since equipment offers them by class.
     private static readonly double[] LimitSteps = [4, 7, 15.4, 30, 45, 60, 75];
 
+    private (bool Done, string? Words) _best;
+
     /// <summary>Supplies of the same model that leave more for the ports, the smallest first.</summary>
     public IEnumerable<SupplyModel> Bigger => s.Switch.Model.Supplies
         .Where(supply => supply.PortWatts?.Value.Value > s.BudgetWatts)
@@ -30,6 +32,14 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
 
     /// <summary>The setting that helps most at no cost, in words; null when none helps.</summary>
     public string? BestSetting()
+    {
+        // Asked for by the entry and by the answers: counted once.
+        if (!_best.Done)
+            _best = (true, Find());
+        return _best.Words;
+    }
+
+    private string? Find()
     {
         var now = Own();
         var best = Candidates()

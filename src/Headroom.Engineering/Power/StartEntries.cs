@@ -6,15 +6,15 @@ namespace Headroom.Engineering.Power;
 /// <summary>Entries for the rush of current when a device is switched on, and for the least it must draw to be kept on.</summary>
 internal static class StartEntries
 {
-    /// <summary>The entries of one port that a class is in play on; none for passive ports, which ask for neither.</summary>
-    public static IEnumerable<LedgerEntry> Of(PoweredPort port, Policy policy)
+    /// <summary>Adds the entries of one port that a class is in play on; none for passive ports, which ask for neither.</summary>
+    public static void Add(List<LedgerEntry> entries, PoweredPort port, Policy policy)
     {
         if (port.GrantedClass is not { } cls || port.Feed.Type is not { } type || port.SourceVolts is not { } volts)
-            yield break;
+            return;
         if (port.Endpoint.Model.Power!.InputCapacitance is { } capacitance)
-            yield return Inrush(port, (capacitance.Value.Value, volts, cls), policy);
+            entries.Add(Inrush(port, (capacitance.Value.Value, volts, cls), policy));
         if (port.Endpoint.Model.Power.LeastDraw is { } least)
-            yield return KeepAlive(port, (least.Value.Value, volts, Power.KeepAlive.Pulse(type, type, cls)), policy);
+            entries.Add(KeepAlive(port, (least.Value.Value, volts, Power.KeepAlive.Pulse(type, type, cls)), policy));
     }
 
     /// <summary>One unknown entry a model for what its catalogue entry leaves open.</summary>

@@ -25,7 +25,7 @@ internal static class SwitchEntries
         var parts = s.Worst.Whole ? null : new KnownParts(s.Worst.Known, s.Worst.All);
         var dark = s.Worst.Dark.Count > 0;
         var verdict = dark && s.BudgetWatts is not null ? Verdict.Short : Judge.Of(s.Worst.DemandWatts, s.BudgetWatts, reserve, parts);
-        var advisor = new SettingAdvisor(s, reserve);
+        var advisor = s.AdvisorFor(reserve);
         return new LedgerEntry
         {
             Id = $"power/{s.Switch.Id}/watts",
@@ -42,8 +42,8 @@ internal static class SwitchEntries
             Parts = parts,
             Question = verdict == Verdict.Unknown ? Question(s) : null,
             Assumed = Assumed(s),
-            Beside = SwitchBeside.Of(s),
-            Advice = verdict is Verdict.Short or Verdict.Tight ? advisor.Advice() : [],
+            Beside = new LateList<BesideRow>(() => SwitchBeside.Of(s)),
+            Advice = verdict is Verdict.Short or Verdict.Tight ? new LateList<string>(advisor.Advice) : [],
             Cautions = verdict is Verdict.Short or Verdict.Tight && advisor.Bigger.Any() ? [CautionTable.Mains] : [],
             Story = new SwitchStory(s, reserve),
         };

@@ -1,3 +1,4 @@
+using Headroom.Domain.Jobs;
 using Headroom.Engineering.Binding;
 
 namespace Headroom.Engineering.Power;
@@ -19,4 +20,11 @@ public sealed record SwitchPower(
     double? BudgetWatts,
     IReadOnlyList<StateAccount> States,
     StateAccount Worst,
-    SupplyFigures Supply);
+    SupplyFigures Supply)
+{
+    /// <summary>Finds settings that mend a shortage; what it found is kept.</summary>
+    internal SettingAdvisor? Advisor { get; private set; }
+
+    /// <summary>The advisor for the reserve that is wanted.</summary>
+    internal SettingAdvisor AdvisorFor(Reserve reserve) => Advisor ??= new SettingAdvisor(this, reserve);
+}

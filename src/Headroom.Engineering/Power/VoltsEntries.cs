@@ -10,9 +10,14 @@ internal static class VoltsEntries
     // Conductors are 1 to 3 % longer than their cable through twisting, and wire has its own tolerance: common practice, no source.
     private const double OhmsSpread = 0.03;
 
+    // Made once: thousands of entries have the same.
+    private static readonly string[] What = [.. DeviceDraws.States.Select(state => $"volts at the far end, {PowerWords.OfDevice(state)}")];
+
     private const string NotPatched = "not patched: a free port that suits was taken";
 
     private static readonly string BothCords = $"cords not written: {Words.Of(RunBinder.AssumedCordMetres)} m of {Words.Of(RunBinder.AssumedCordAwg)} AWG taken";
+
+    private static readonly string[] OnlyCords = [BothCords];
 
     private static readonly string OneCord = $"one cord not written: {Words.Of(RunBinder.AssumedCordMetres / 2)} m of {Words.Of(RunBinder.AssumedCordAwg)} AWG taken";
 
@@ -35,7 +40,7 @@ internal static class VoltsEntries
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "volts",
-            What = nowhere ? "volts at the far end: the run cannot carry it" : $"volts at the far end, {PowerWords.OfDevice(port.Worst)}",
+            What = nowhere ? "volts at the far end: the run cannot carry it" : What[(int)port.Worst],
             Unit = "V",
             Kind = "volts",
             Sense = Sense.AtLeast,
@@ -47,7 +52,7 @@ internal static class VoltsEntries
             Question = verdict == Verdict.Unknown ? question : null,
             Cautions = cautions,
             Assumed = Assumed(port),
-            Advice = verdict is Verdict.Short or Verdict.Tight ? VoltsAdvice.Of(port, reserve) : [],
+            Advice = verdict is Verdict.Short or Verdict.Tight ? new LateList<string>(() => VoltsAdvice.Of(port, reserve)) : [],
             Story = new VoltsStory(port, reserve),
         };
     }
@@ -86,14 +91,23 @@ internal static class VoltsEntries
         };
     }
 
-    private static List<string> Assumed(PoweredPort port)
+    // The commonest case, cords that nobody wrote and nothing else, has one list for all.
+    private static IReadOnlyList<string> Assumed(PoweredPort port)
     {
-        var assumed = new List<string>(2);
+        var pieces = port.Endpoint.Run!.Pieces;
+        var common = pieces.Count == 2 && pieces[0].Air.Written is not null && pieces[1].IsAssumed && !port.Port.Assumed
+            && (port.Feed.Type is null || port.Feed.DeclaredVolts is not null);
+        return common ? OnlyCords : Assumptions(port);
+    }
+
+    private static List<string> Assumptions(PoweredPort port)
+    {
+        var assumed = new List<string>();
         foreach (var piece in port.Endpoint.Run!.Pieces)
         {
-            if (piece.Cord && piece.MetresOrigin.StartsWith("assumed", StringComparison.Ordinal))
+            if (piece.Cord && piece.IsAssumed)
                 assumed.Add(piece.Metres == RunBinder.AssumedCordMetres ? BothCords : OneCord);
-            else if (!piece.Cord && piece.CelsiusOrigin.StartsWith("assumed", StringComparison.Ordinal) && !assumed.Contains(NoTemperature))
+            else if (!piece.Cord && piece.Air.Written is null && !assumed.Contains(NoTemperature))
                 assumed.Add(NoTemperature);
         }
 

@@ -36,6 +36,7 @@ public sealed class ProcessTests : IDisposable
     [InlineData("catalogue show wren-b", "catalogue-wren-b.txt")]
     [InlineData("catalogue show bulrush", "catalogue-bulrush.txt")]
     [InlineData("check examples/barn-vets/job.yaml", "check-barn-vets.txt")]
+    [InlineData("catalogue check", "catalogue-check.txt")]
     [InlineData("new", "new.txt")]
     public void What_it_shows_without_a_study_is_as_accepted(string typed, string expected)
     {

@@ -19,6 +19,7 @@ public sealed class BarTests
     [InlineData(90.0, 100.0, 20.0, "███████╷█─┃")]
     [InlineData(81.0, 100.0, 20.0, "██████╷█──┃")]
     [InlineData(80.0, 100.0, 20.0, "████████╷─┃")]
+    [InlineData(85.0, 100.0, 15.0, "█████████╷┃")]
     [InlineData(101.0, 100.0, 20.0, "██████████┃")]
     public void Inside_the_limit_each_cell_is_its_share(double demand, double limit, double reserve, string bar) =>
         Assert.Equal(bar, Draw(demand, limit, reserve, 11, 0));

@@ -49,7 +49,7 @@ internal static class SwitchFields
         values.Get(StandingFields.FedBy),
         values.Maybe(Level),
         SettingOf(values),
-        values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(Numbers).Distinct()] : null,
+        values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(range => range.Numbers()).Distinct()] : null,
         values.At);
 
     private static PowerSetting SettingOf(Values values)
@@ -73,12 +73,10 @@ internal static class SwitchFields
         var places = new Dictionary<string, Domain.Findings.Place>();
         foreach (var entry in values.List(Limits))
         {
-            foreach (var port in Numbers(entry.Key).Where(port => Named.First($"port {port}", entry.At, places, values.Reader)))
+            foreach (var port in entry.Key.Numbers().Where(port => Named.First($"port {port}", entry.At, places, values.Reader)))
                 limits.Add(port, entry.Value);
         }
 
         return limits;
     }
-
-    private static IEnumerable<int> Numbers(PortRange range) => Enumerable.Range(range.First, range.Last - range.First + 1);
 }

@@ -51,5 +51,8 @@ public static class JobFile
         return new(job, YamlText.InOrder(findings));
     }
 
+    /// <summary>Makes the tables of keys that reading a job needs, so that a first reader need not wait for them.</summary>
+    public static void Prepare() => System.Runtime.CompilerServices.RuntimeHelpers.RunClassConstructor(typeof(JobFields).TypeHandle);
+
     private static IReadOnlyList<Finding> Rules(Job job, Catalogue? catalogue) => catalogue is null ? [] : JobRules.Check(job, catalogue);
 }

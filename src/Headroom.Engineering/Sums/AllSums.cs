@@ -1,3 +1,4 @@
+using Headroom.Engineering.Sums.Acoustics;
 using Headroom.Engineering.Sums.Power;
 
 namespace Headroom.Engineering.Sums;
@@ -5,7 +6,7 @@ namespace Headroom.Engineering.Sums;
 /// <summary>All sums there are. The table is made when somebody first asks for one; nothing else pays for it.</summary>
 public static class AllSums
 {
-    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All]);
+    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. AcousticSums.All]);
 
     /// <summary>The sums, discipline by discipline.</summary>
     public static IReadOnlyList<Sum> All => Table.Value;

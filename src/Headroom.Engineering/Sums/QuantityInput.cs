@@ -36,7 +36,7 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
     {
         problem = null;
         var numbers = new List<double>();
-        foreach (var part in IsList ? text.Split(',', StringSplitOptions.TrimEntries) : [text.Trim()])
+        foreach (var part in IsList ? Split(text) : [text.Trim()])
         {
             var (times, rest) = IsList ? Times(part) : (1, part);
             if (times < 1 || numbers.Count + times > SumRange.MostOfAList)
@@ -52,9 +52,17 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
         return problem is null ? new SumValue(text.Trim(), numbers) : null;
     }
 
+    /// <summary>What the values of a list are called, where each has its own name; null where they are alike.</summary>
+    public IReadOnlyList<string>? Parts { get; init; }
+
     /// <inheritdoc/>
-    public override IReadOnlyList<WorkingInput> Rows(SumValue value) => [.. value.Numbers.GroupBy(number => number).Select(group => new WorkingInput(
-        group.Count() == 1 ? Name : $"{Name}, {group.Count()} of", Unit.FromBase(group.Key), Symbol, OriginOf(value)))];
+    public override IReadOnlyList<WorkingInput> Rows(SumValue value)
+    {
+        var rows = Parts is { } parts
+            ? value.Numbers.Select((number, at) => (Name: $"{Name}, {parts[at]}", Number: number))
+            : value.Numbers.GroupBy(number => number).Select(group => (Name: group.Count() == 1 ? Name : $"{Name}, {group.Count()} of", Number: group.Key));
+        return [.. rows.Select((row, at) => new WorkingInput(row.Name, Unit.FromBase(row.Number), Symbol, at == 0 ? OriginOf(value) : "likewise"))];
+    }
 
     /// <inheritdoc/>
     public override bool Knows(string word) =>
@@ -69,7 +77,12 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
 
     private string HowMany => Count is { } count ? $", {count.Least} to {count.Most} of them" : "";
 
-    private string ListExample => Default ?? $"7 x {Words.Of(Middle, Unit.Symbol)}, {Words.Of(Middle * 2, Unit.Symbol)}";
+    /// <summary>How a list may be written.</summary>
+    public string ListExample
+    {
+        get => field ?? $"7 x {Words.Of(Middle, Unit.Symbol)}, {Words.Of(Middle * 2, Unit.Symbol)}";
+        init;
+    }
 
     // Some value that is allowed, with few digits.
     private double Middle => Math.Max(Math.Ceiling(Unit.FromBase(Bounds.Least)), Math.Min(5, Math.Floor(Unit.FromBase(Bounds.Most) / 2)));
@@ -83,6 +96,15 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
         else if (!Bounds.Contains(found.Value))
             problem = new(QuantitySlip.NotANumber, Allowed, "correct it; a sum is worth nothing outside the range it was made for");
         return problem is null ? found.Value : null;
+    }
+
+    // "38, 40, 43 dB": a unit said once, at the end, is that of all.
+    private static string[] Split(string text)
+    {
+        var parts = text.Split(',', StringSplitOptions.TrimEntries);
+        var from = parts[^1].AsSpan().LastIndexOfAnyInRange('0', '9') + 1;
+        var unit = parts[^1][from..];
+        return [.. parts.Select((part, at) => at < parts.Length - 1 && part.Length > 0 && char.IsAsciiDigit(part[^1]) ? part + unit : part)];
     }
 
     // "7 x 6.4 W" is seven of them; without the sign it is one.

@@ -2,6 +2,7 @@ using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Binding;
+using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Readings;
 
@@ -11,7 +12,7 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -26,18 +27,26 @@ public static class Study
         var wanted = request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)];
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
         var entries = new List<LedgerEntry>();
-        IReadOnlyList<Figure> figures = [];
+        var figures = new List<Func<IEnumerable<Figure>>>();
         IReadOnlyList<Answer> answers = [];
         var board = new ReadingBoard(job);
+        var power = PowerStudy.Of(bound);
         if (wanted.Contains(PowerLedger.Discipline))
         {
-            var power = PowerStudy.Of(bound);
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
-            figures = new LateList<Figure>(() => [.. PowerFigures.Of(power)]);
+            figures.Add(() => PowerFigures.Of(power));
             answers = new LateList<Answer>(() => [.. PowerAnswers.Of(power)]);
         }
 
-        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose())
+        if (wanted.Contains(CablingLedger.Discipline))
+        {
+            var cabling = CablingStudy.Of(bound, new CableLoads(power).Of);
+            entries.AddRange(board.Beside(CablingLedger.Entries(cabling), new CablingExpectations(cabling)));
+            figures.Add(() => CablingFigures.Of(cabling));
+        }
+
+        var told = new LateList<Figure>(() => [.. figures.SelectMany(of => of())]);
+        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), told, answers, board.Loose())
         {
             LooseOverrulings = Loose(job.Overrulings, entries),
         };

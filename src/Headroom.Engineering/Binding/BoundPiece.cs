@@ -1,3 +1,5 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
 using Headroom.Domain.Quantities;
 using Headroom.Engineering.Cabling;
 
@@ -28,6 +30,15 @@ public sealed record BoundPiece(
     bool Cord,
     double SpreadMetres)
 {
+    /// <summary>The piece as surveyed; null for assumed cords.</summary>
+    public RunPiece? Written { get; init; }
+
+    /// <summary>The copper cable of the catalogue; null when it is not known or is fibre.</summary>
+    public CableModel? Copper { get; init; }
+
+    /// <summary>The fibre cable of the catalogue; null when it is not known or is copper.</summary>
+    public FibreModel? Fibre { get; init; }
+
     /// <summary>True when nobody wrote the length and one was taken.</summary>
     public bool IsAssumed => Length is null && Metres is not null;
 

@@ -69,7 +69,12 @@ public sealed class RunBinder
             celsius,
             origin,
             cord,
-            piece.Length?.PlusMinus ?? 0);
+            piece.Length?.PlusMinus ?? 0)
+        {
+            Written = piece,
+            Copper = cable,
+            Fibre = cable is null && piece.Cable is { } fibre ? _catalogue.Fibres.GetValueOrDefault(fibre) : null,
+        };
     }
 
     private static BoundPiece AssumedCords(Drop drop) => new(

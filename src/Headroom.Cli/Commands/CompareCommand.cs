@@ -26,7 +26,7 @@ internal static class CompareCommand
             "Compares two designs of a job, or a design with one in which a model is swapped",
             "JOB A B | JOB [DESIGN] --swap MODEL=OTHER",
             "headroom compare examples/barn-vets/job.yaml as-offered mended",
-            "headroom compare examples/barn-vets/job.yaml --swap wren-b=whimbrel") { Notes = Notes };
+            "headroom compare examples/barn-vets/job.yaml --swap wren-b=redshank") { Notes = Notes };
         var words = new WordArgument("a JOB and two designs", 1, 3).AddTo(command);
         var swap = new ValueOption("--swap", "MODEL=OTHER", "a model in the place of another; may be repeated", often: true).Checked(ComplaintOf);
         var options = new StudyOptions("text", "json");
@@ -97,5 +97,5 @@ internal static class CompareCommand
     private static string? ComplaintOf(string given) =>
         given.Split('=') is [{ Length: > 0 } from, { Length: > 0 } to]
             ? from == to ? $"puts {from} in its own place" : null
-            : $"is a model, = and the model in its place: wren-b=whimbrel, not '{given}'";
+            : $"is a model, = and the model in its place: wren-b=redshank, not '{given}'";
 }

@@ -39,7 +39,7 @@ internal static class ReckonCommand
                 return Listed(given, asJson, desk);
             return given is [var name, ..] && AllSums.Find(name) is { } sum
                 ? Reckon(sum, given[1..], desk, answered => asJson ? SumJson.Write(answered) : SumSheet.Write(answered, new ShownUnits(units.One(parsed) == "imperial"), desk.Pen))
-                : Refuse(desk, [NoSum(given)], "reckon --list");
+                : Refuse(desk, [NoSum(given)], "reckon --help");
         });
         return command;
     }
@@ -73,9 +73,9 @@ internal static class ReckonCommand
     private static string NoSum(string[] given)
     {
         if (given.Length == 0)
-            return "reckon needs a SUM";
+            return "reckon needs a SUM; 'headroom reckon --list' lists all";
         var near = Spelling.Nearest(given[0], AllSums.All.Select(sum => sum.Name));
-        return $"there is no sum '{given[0]}'" + (near is null ? "" : $"; did you mean {near}?");
+        return $"there is no sum '{given[0]}'" + (near is null ? "; 'headroom reckon --list' lists all" : $"; did you mean {near}?");
     }
 
     private static string? HelpOf(IReadOnlyList<string> words) =>

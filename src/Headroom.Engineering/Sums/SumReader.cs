@@ -40,7 +40,7 @@ public static class SumReader
         return value;
     }
 
-    // A name begins a pair; the word behind it is always its value, and so is every word up to the next name. Null: named, but of no use.
+    // A name begins a pair; what follows up to the next name is its value. Null: named, but of no use.
     private static Dictionary<string, string?> Pairs(Sum sum, IReadOnlyList<string> words, List<string> complaints)
     {
         var pairs = new Dictionary<string, string?>();
@@ -50,7 +50,7 @@ public static class SumReader
             var name = split[at++];
             var input = sum.Inputs.FirstOrDefault(input => input.Name == name);
             var from = at;
-            while (at < split.Count && (at == from ? sum.Inputs.All(other => other.Name != split[at]) : !IsName(sum, split, at, input)))
+            while (at < split.Count && (at == from ? IsValue(sum, split[at], input) : !IsName(sum, split, at, input)))
                 at++;
             Add(pairs, (sum, input, name), string.Join(' ', split.Skip(from).Take(at - from)), complaints);
         }
@@ -98,6 +98,9 @@ public static class SumReader
         split.RemoveAll(word => word.Length == 0);
         return split;
     }
+
+    // Right behind a name stands its value, even where that is a word which is the name of another input as well: "by port-limit".
+    private static bool IsValue(Sum sum, string word, SumInput? input) => input?.Knows(word) == true || sum.Inputs.All(other => other.Name != word);
 
     // A word of letters that no value of this kind can hold, with a figure behind it: a name, though perhaps a misspelt one.
     private static bool IsName(Sum sum, List<string> words, int at, SumInput? before)

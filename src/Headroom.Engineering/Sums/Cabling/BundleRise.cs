@@ -17,7 +17,7 @@ internal static class BundleRise
 
     private static readonly SumOutput Rise = new("rise", "K", "rise at the core of the bundle");
     private static readonly SumOutput Core = new("core", "°C", "temperature at the core");
-    private static readonly SumOutput Heat = new("heat", "W", "heat of one metre of one cable at 20 °C");
+    private static readonly SumOutput Heat = new("heat", "W/m", "heat of one metre of one cable at 20 °C");
     private static readonly SumOutput Most = new("most-cables", "", "cables that keep the rise at 15 K");
 
     /// <summary>The sum.</summary>

@@ -35,7 +35,7 @@ internal static class ColdStart
         Outputs = [Asked, Up, Later, Dark, Running],
         Formula = "ports are served in the order given while Σ set aside is within the budget; one that has settled keeps its draw",
         Source = "IEEE Std 802.3, clauses 33 and 145: class watts, from memory; the ways in which switches count were seen described in a public kernel's change notes",
-        Example = "budget 120 W devices 7 x 6.4 W, 2 x 13 W retries yes",
+        Example = "budget 50 W devices 8 x 5 W retries yes",
         Work = Work,
     };
 

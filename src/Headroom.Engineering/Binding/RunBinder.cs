@@ -40,7 +40,7 @@ public sealed class RunBinder
     /// <returns>Its run.</returns>
     public BoundRun Bind(Drop drop)
     {
-        var pieces = new BoundPiece[drop.Pieces.Count + (drop.CordAtPanel is not null && drop.CordAtDevice is not null ? 2 : 1)];
+        var pieces = new BoundPiece[drop.Pieces.Count + (drop.CordAtPanel is null && drop.CordAtDevice is null ? 1 : 2)];
         var several = drop.Pieces.Count > 1;
         for (var i = 0; i < drop.Pieces.Count; i++)
             pieces[i] = Piece(drop, drop.Pieces[i], several ? $"piece {i + 1} of {drop.Id}" : drop.Id, cord: false);

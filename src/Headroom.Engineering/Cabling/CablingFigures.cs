@@ -14,7 +14,7 @@ internal static class CablingFigures
             var least = total.NotKnown.Count == 0 ? "" : "at least, ";
             yield return new Figure($"cabling/{total.Cable}/metres", total.Cable, $"{least}to lay, with {Words.Of(100 * total.Waste)} % waste", total.Metres, "m", question, () => Metres(total));
             if (!total.IsFibre)
-                yield return new Figure($"cabling/{total.Cable}/boxes", total.Cable, $"{least}boxes of 305 m or 1000 ft to open", total.Boxes, "boxes", question, () => Boxes(total));
+                yield return new Figure($"cabling/{total.Cable}/boxes", total.Cable, $"{least}boxes of 305 m (1000 ft) to open", total.Boxes, "", question, () => Boxes(total));
         }
     }
 

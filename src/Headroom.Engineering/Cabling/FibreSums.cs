@@ -11,8 +11,6 @@ internal sealed class FibreSums(BoundDesign bound)
     // 1300 nm in a cable's table and 1310 nm on a module are the same window.
     private const double SameWindowNanometres = 60;
 
-    private readonly HashSet<string> _names = [];
-
     /// <summary>The links, in the order of the design.</summary>
     public List<FibreLink> Find()
     {
@@ -33,8 +31,7 @@ internal sealed class FibreSums(BoundDesign bound)
         var run = uplink.Drop is { } id ? bound.Runs.FirstOrDefault(run => run.Drop.Id == id) : null;
         if (!light && (near?.Media != "copper" || run is null))
             return null;
-        var name = uplink.Drop is { } drop && _names.Add(drop) ? drop : uplink.From.ToString();
-        var link = new FibreLink { Name = name, Uplink = uplink, Near = near, Far = far, Run = run, IsCopper = !light };
+        var link = new FibreLink { Name = uplink.Drop ?? uplink.From.ToString(), Uplink = uplink, Near = near, Far = far, Run = run, IsCopper = !light };
         return Loss(Reach(Length(link)));
     }
 

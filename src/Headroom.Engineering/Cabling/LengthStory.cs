@@ -48,7 +48,7 @@ internal sealed class LengthStory(CopperRun run, Reserve reserve) : CablingStory
             var factor = RunSums.FactorOf(piece);
             inputs.Add(new($"length of {piece.Name}", piece.Metres, "m", piece.MetresOrigin));
             inputs.Add(new($"air around {piece.Name}", piece.Celsius, "°C", piece.CelsiusOrigin));
-            inputs.Add(new($"cable of {piece.Name}", null, "", $"{piece.Cable ?? "not known"}, {(RunSums.IsScreened(piece) ? "screened" : "unscreened")}"));
+            inputs.Add(new($"more loss in {piece.Cable ?? "its cable"}, a degree", RunSums.IsScreened(piece) ? 0.2 : 0.4, "%", RunSums.IsScreened(piece) ? "standard, screened" : "standard, unscreened, 0.6 % above 40 °C"));
             steps.Add(new($"loss of {piece.Name} as cable at 20 °C", $"{Metres(piece)} · {Words.Of(factor)}", piece.Metres * factor, "m"));
         }
 
@@ -65,13 +65,20 @@ internal sealed class LengthStory(CopperRun run, Reserve reserve) : CablingStory
     {
         if (entry.Limit is not { } limit || entry.Demand is not { } demand)
             return [];
-        if (run.Unknown > 0 || demand != run.LinkMetres || run.Run.Longest is not { Metres: { } metres } piece)
+        if (run.Unknown > 0 || demand != run.LinkMetres || run.LinkMetres <= 0)
             return [new("length of the link", "m", demand, limit, Kept(limit))];
-        return
-        [
-            new($"length of {piece.Name}", "m", metres, LongestPiece(run, piece, Reserve.Nothing), LongestPiece(run, piece, Reserve)),
-            new($"air around {piece.Name}", "°C", piece.Celsius, Warmest(piece, Reserve.Nothing), Warmest(piece, Reserve)),
-        ];
+        var rows = new List<Holds>(run.Pieces + 1);
+        BoundPiece? warmest = null;
+        foreach (var piece in run.Run.Pieces)
+        {
+            if (piece.Cord)
+                continue;
+            rows.Add(new($"length of {piece.Name}", "m", piece.Metres, LongestPiece(run, piece, Reserve.Nothing), LongestPiece(run, piece, Reserve)));
+            warmest = piece.Celsius > warmest?.Celsius || warmest is null ? piece : warmest;
+        }
+
+        rows.Add(new($"air around {warmest!.Name}", "°C", warmest.Celsius, Warmest(warmest, Reserve.Nothing), Warmest(warmest, Reserve)));
+        return rows;
     }
 
     /// <inheritdoc/>

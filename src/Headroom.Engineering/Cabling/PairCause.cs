@@ -17,7 +17,7 @@ internal sealed record PairCause(string Words, string Advice)
         if (difference.Other is null)
             return difference.Ohms <= difference.MostOhms
                 ? new("the two conductors are alike", $"read pair {difference.Pair} again after any work on it")
-                : new($"one of the two conductors of pair {difference.Pair} has a poor contact or a nick", $"re-terminate pair {difference.Pair} at both ends and read it again");
+                : new($"one of the two conductors of pair {difference.Pair} has a poor contact or a nick", $"terminate pair {difference.Pair} anew at both ends and read it again");
         var pairs = readings.Pairs.ToList();
         var ohms = pairs.ConvertAll(pair => readings.Loop(pair)!.Value);
         var (highest, usual) = (ohms.Max(), Usual(ohms));
@@ -25,7 +25,7 @@ internal sealed record PairCause(string Words, string Advice)
         if (above > Math.Max(LeastOhms, TwistShare * usual))
         {
             var pair = pairs[ohms.IndexOf(highest)];
-            return new($"pair {pair} is {Headroom.Engineering.Words.Of(above)} Ω above its neighbours: a poor contact at one end", $"re-terminate pair {pair} and read it again");
+            return new($"pair {pair} is {Headroom.Engineering.Words.Of(above)} Ω above its neighbours: a poor contact at one end", $"terminate pair {pair} anew and read it again");
         }
 
         if (usual - ohms.Min() > Math.Max(LeastOhms, TwistShare * usual))

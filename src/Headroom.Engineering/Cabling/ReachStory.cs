@@ -16,12 +16,11 @@ internal sealed class ReachStory(FibreLink link, Reserve reserve) : CablingStory
                 inputs.Add(new($"length of {piece.Name}", piece.Metres, "m", piece.MetresOrigin));
         }
 
-        if (link.Near?.Connector is { } plug)
-            inputs.Add(new($"plug at {link.Uplink.From}", null, "", plug));
-        if (link.Far?.Connector is { } far)
-            inputs.Add(new($"plug at {link.Uplink.To}", null, "", far));
         inputs.Add(ReserveInput(entry));
-        return new Working("length ≤ reach of both modules", inputs, [new("length", "the sum", link.Metres, "m")], "IEEE 802.3, tables of the port types, from memory; else the module's maker");
+        var steps = new List<WorkingStep> { new("length", "the sum", link.Metres, "m") };
+        if (link is { Near.Connector: { } plug, Far.Connector: { } far })
+            steps.Add(new("plugs of its cords", $"{plug} at {link.Uplink.From}, {far} at {link.Uplink.To}", null, ""));
+        return new Working("length ≤ reach of both modules", inputs, steps, "IEEE 802.3, tables of the port types, from memory; else the module's maker");
     }
 
     /// <inheritdoc/>

@@ -16,12 +16,12 @@ internal sealed class SeparationStory(SeparationFigures of, Reserve reserve) : C
             "distance = S · P: S by the cable's class and what lies between, P by the number of circuits",
             [
                 new("circuits of up to 20 A", of.Circuits, "", pathway.MainsBeside is null ? "not known" : "as surveyed; three-phase counts as three, above 20 A as multiples of 20 A"),
-                new("class of the cables", null, "", $"{of.Class.ToString().ToLowerInvariant()}, that of the cable least proof: {Words.List([.. of.Use.Cables.Where(cable => cable.Class == of.Class).Select(cable => cable.Piece.Cable ?? "not known").Distinct()])}"),
-                new("between them", null, "", pathway.Barrier ?? "not known, counted as nothing"),
                 new("distance there is", entry.Limit, "mm", pathway.Apart is { } apart ? Origins.Of(apart) : of.NeededMillimetres == 0 ? "not measured; none is needed" : "not known"),
                 ReserveInput(entry),
             ],
             [
+                new("class of the cables", $"{of.Class.ToString().ToLowerInvariant()}, that of the cable least proof: {Words.List([.. of.Use.Cables.Where(cable => cable.Class == of.Class).Select(cable => cable.Piece.Cable ?? "not known").Distinct()])}", null, ""),
+                new("between them", pathway.Barrier ?? "not known, counted as nothing", null, ""),
                 new("S", "from the table", MainsSeparation.BaseMillimetres(of.Class, barrier), "mm"),
                 new("P", "from the table", of.Circuits is { } count ? MainsSeparation.CircuitFactor(count) : null, ""),
                 new("distance needed", "S · P", of.NeededMillimetres, "mm"),

@@ -1,6 +1,7 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
+using Headroom.Engineering.Tests.Cabling;
 
 namespace Headroom.Engineering.Tests.Studies;
 
@@ -144,7 +145,11 @@ public sealed class PortPowerTests
             new Site().Switch("sw-1", bigger).Model(Site.Device("ap", 4, 6, 12, 9)).PutMany(4, "ap", "sw-1"),
             new Site().Switch("sw-1", dc).Model(Site.Device("ap", 4, 6, 12, 9)).PutMany(1, "ap", "sw-1"),
         };
-        var seen = all.SelectMany(site => site.Study().Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
+        var cables = CableJob.Study(
+            "K-1: {from: closet, to: room, length: 9 m, cable: plain, by: pipe}\nF-1: {from: closet, to: room, length: 9 m, cable: glass-4}",
+            "pathways: {pipe: {kind: conduit, inside: 30 mm, already: none, mains beside: 2 circuits of 16 A, barrier: none, apart: 40 mm, bends: 4, bend radius: 20 mm}}",
+            "designs: {d: {switches: {sw-1: {model: box}}, uplinks: [{from: sw-1/25, to: line, module: ten, drop: F-1}]}}");
+        var seen = all.Select(site => site.Study()).Append(cables).SelectMany(ledger => ledger.Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
         Assert.Equal(CautionTable.All.Select(caution => caution.Code).ToHashSet(), seen);
         Assert.All(On(PoeType.Type2, Site.Device("ap", 4, 6, 12, 9)).Study().Entries, entry => Assert.Empty(entry.Cautions));
     }

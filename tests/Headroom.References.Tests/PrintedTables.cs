@@ -1,4 +1,5 @@
 using Headroom.References.Tests.PowerAndCabling;
+using Headroom.References.Tests.Sound;
 
 namespace Headroom.References.Tests;
 
@@ -21,6 +22,7 @@ internal static class PrintedTables
         new("Passive injection (5)", "passive-injection", PassiveFigures.Work),
         new("Power budgets (6.1, 6.2)", "power-budget", BudgetFigures.Work),
         new("Supplies and heat (6.4)", "supplies-and-heat", SupplyFigures.Work),
+        .. SoundTables.All,
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

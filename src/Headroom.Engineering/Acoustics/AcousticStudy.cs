@@ -34,7 +34,7 @@ public static class AcousticStudy
         var counting = paths.Where(path => path.LeftOut is null).ToList();
         var known = counting.Where(path => path.Known && with.Book.LevelsOf(path.Source).Any(level => with.Book.Of(path.Source, level).Power is not null)).ToList();
         var questions = counting.Except(known).Select(path => path.Question ?? Missing(path.Source, with.Book)).Distinct().ToList();
-        var ordinary = with.Cases.Ordinary(known);
+        var ordinary = with.Cases.Ordinary(known, listener.When);
         var readings = new EarReadings(with.Cases, with.Book);
         var background = space?.Background?.Value.Value;
         var read = with.Job.Readings.Where(r => r.What == "sound" && r.Where == listener.Id)

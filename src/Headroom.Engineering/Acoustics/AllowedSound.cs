@@ -3,6 +3,9 @@ namespace Headroom.Engineering.Acoustics;
 /// <summary>Turns the level at an ear around: what the loudest source may bring at most, and what that means for its power, its distance, its cabinet and how many there may be.</summary>
 internal sealed class AllowedSound
 {
+    // More of one kind than this stand nowhere in an office.
+    private const double Many = 99;
+
     private readonly Contribution _one;
     private readonly double _now;
     private readonly double _others;
@@ -38,8 +41,8 @@ internal sealed class AllowedSound
         return left > 0 ? metres * Math.Sqrt(straight / left) : null;
     }
 
-    /// <summary>How many such sources at its place keep a limit.</summary>
-    public double? Count(double limit) => Allowed(limit) is { } allowed ? Math.Floor(allowed / (_now / _one.Path.Source.Count) * (1 + 1e-9)) : null;
+    /// <summary>How many such sources at its place keep a limit; null when as many as anybody has do.</summary>
+    public double? Count(double limit) => (Allowed(limit) is { } allowed ? Math.Floor(allowed / (_now / _one.Path.Source.Count) * (1 + 1e-9)) : 0) is <= Many and var count ? count : null;
 
     private double? Allowed(double limit) => Levels.Energy(limit) - _others is > 0 and var left ? left : null;
 }

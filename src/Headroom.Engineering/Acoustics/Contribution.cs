@@ -26,7 +26,9 @@ public sealed record Contribution(SoundPath Path, SourcePower Power, double? Dir
 
         var own = power.Power!.Value;
         var level = own.Value + 10 * Math.Log10(direct + returned);
-        return new(path, power, own.Value + Levels.Of(direct), own.Value + Levels.Of(returned), new(level, Precision.RootSum(own.Uncertainty, path.Uncertainty)));
+        var share = direct / (direct + returned);
+        var u = Precision.RootSum(own.Uncertainty, path.Uncertainty, share * path.DirectUncertainty, (1 - share) * path.ReturnedUncertainty);
+        return new(path, power, own.Value + Levels.Of(direct), own.Value + Levels.Of(returned), new(level, u));
     }
 
     /// <summary>Several at one ear: their energies add up, and their uncertainties by how much each brings.</summary>

@@ -41,7 +41,7 @@ internal sealed record CupboardLoss(double Value, double Uncertainty, string Ori
             return new(0, EstimateUncertainty, space.Id, $"vents of {space.Id} not surveyed: no loss taken");
         var open = Math.Clamp(vents.Value.Value / Faces(size.Value, walls.Exposed), Cracks, 1);
         var reduction = walls.Reduction?.Value.Value ?? AssumedReduction;
-        var loss = Enclosures.InsertionLoss(reduction, open, BareInside);
+        var loss = Math.Round(Enclosures.InsertionLoss(reduction, open, BareInside), 1);
         var of = walls.Reduction is { } given ? $"walls {given.Written}, {Origins.Of(given)}" : $"walls {Words.Of(AssumedReduction)} dB, assumed";
         var note = $"{space.Id} keeps {Words.Of(loss)} dB: {of}; {Words.Of(open * 100)} % of it open; bare inside";
         return new(loss, EstimateUncertainty, $"{space.Id}: {of}, {Words.Of(open * 100)} % open", note);

@@ -8,10 +8,12 @@ internal sealed class EarCases(SourceBook book, SoundRooms rooms)
     private const string Usual = "as it stands";
 
     /// <summary>The cases of an ordinary load, loudest first; those that come to the same stand together.</summary>
-    public List<EarCase> Ordinary(IReadOnlyList<SoundPath> paths)
+    /// <param name="paths">The ways that are known.</param>
+    /// <param name="only">The cases in which somebody is there; null or empty for all.</param>
+    public List<EarCase> Ordinary(IReadOnlyList<SoundPath> paths, IReadOnlyList<string>? only = null)
     {
         var cases = new List<EarCase>();
-        foreach (var name in Names(paths))
+        foreach (var name in Names(paths, only ?? []))
             Add(cases, Of(name, paths, source => (Inlet(source, name), source.Load.TypicalWatts)));
         cases.Sort((left, right) => (right.High?.Value ?? double.MinValue).CompareTo(left.High?.Value ?? double.MinValue));
         return cases;
@@ -62,13 +64,13 @@ internal sealed class EarCases(SourceBook book, SoundRooms rooms)
         return new(level, level, $"level {level}, as it was read", null);
     }
 
-    private List<string> Names(IReadOnlyList<SoundPath> paths)
+    private List<string> Names(IReadOnlyList<SoundPath> paths, IReadOnlyList<string> only)
     {
         var names = new List<string>();
         foreach (var path in paths)
         {
             if (path.Source is { Stated: null, Levels.Count: > 1 } && rooms.Space(path.Source.Space) is { } space)
-                names.AddRange(space.Temperatures.Keys.Where(name => !names.Contains(name)));
+                names.AddRange(space.Temperatures.Keys.Where(name => !names.Contains(name) && (only.Count == 0 || only.Contains(name))));
         }
 
         return names.Count > 0 ? names : [Usual];

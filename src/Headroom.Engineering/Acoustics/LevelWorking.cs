@@ -35,12 +35,12 @@ internal static class LevelWorking
         if (path.Metres is { } metres)
         {
             inputs.Add(new($"r to {id}", metres, "m", path.Way));
-            inputs.Add(new($"Q of {id}", path.Directivity, "", "planes within 0.3 m, the one it stands on included"));
+            inputs.Add(new($"Q of {id}", path.Directivity, "", "planes within 0.3 m"));
         }
 
         if (path.LossOrigin.Length > 0)
             inputs.Add(new($"loss round {id}", path.Loss, "dB", path.LossOrigin));
-        if (path.Wall is { } wall)
+        if (path.Wall is { } wall && !inputs.Any(input => input.Name == $"reduction of {wall.Id}"))
             inputs.Add(new($"reduction of {wall.Id}", path.WallReduction, "dB", $"wall, door and gap together, {Origins.Of(Domain.Quantities.Origin.Unstated, wall.At)}"));
         if (path.Screen is { } screen)
             steps.Add(new($"edge of {screen.Id}", $"the way round it is {Words.Of(path.PathDifference ?? 0)} m longer than the straight one", path.PathDifference, "m"));
@@ -53,8 +53,11 @@ internal static class LevelWorking
 
     private static void Rooms(List<WorkingInput> inputs, ListenerSound sound)
     {
-        if (sound.Paths.FirstOrDefault(path => path.Room is not null)?.Room is { Constant: { } constant } room)
-            inputs.Add(new($"R of {room.Space.Id} at 1 kHz", constant[SoundRoom.Kilohertz], "m²", room.How));
+        foreach (var room in sound.Paths.SelectMany(path => new[] { path.From, path.Room }).OfType<SoundRoom>().DistinctBy(room => room.Space.Id))
+        {
+            if (room.Constant is { } constant)
+                inputs.Add(new($"R of {room.Space.Id} at 1 kHz", constant[SoundRoom.Kilohertz], "m²", room.How));
+        }
     }
 
     private static void AddTotal(List<WorkingStep> steps, ListenerSound sound)

@@ -16,6 +16,9 @@ internal static class RoomPaths
     // What is left of a loss at an edge in a furnished room is anyone's guess within this [dB]: common practice.
     private const double EdgeUncertainty = 3;
 
+    // Desk, screen and body shadow and reflect [dB]: common practice.
+    private const double OpenUncertainty = 1;
+
     // Nobody holds an ear closer [m].
     private const double LeastMetres = 0.1;
 
@@ -29,7 +32,7 @@ internal static class RoomPaths
         if (to.Listener.Spot is not { Value: var ear })
             return PathFinder.Ask(from.Source, $"where in {to.Room.Space.Id} is {to.Listener.Id}? write the spot of the ear");
         var metres = Math.Max(LeastMetres, Distance(spot, ear));
-        var directivity = Directivity(spot, to.Room.Space);
+        var directivity = Directivity(spot, to.Room.Space, from.Source.Space == to.Room.Space.Id);
         var (screen, difference) = InTheWay(screens, spot, ear);
         return new()
         {
@@ -37,20 +40,22 @@ internal static class RoomPaths
             Screen = screen, PathDifference = difference, Room = to.Room,
             Direct = Direct(PointSource.Share(directivity, metres) * Levels.Energy(-loss.Value), difference),
             Returned = Returned(to.Room, Levels.Energy(-loss.Value)),
-            Uncertainty = Precision.RootSum(to.Room.Uncertainty, loss.Uncertainty, metres < NoPoint ? NearUncertainty : 0, difference > 0 ? EdgeUncertainty : 0),
+            Uncertainty = loss.Uncertainty,
+            DirectUncertainty = Precision.RootSum(OpenUncertainty, metres < NoPoint ? NearUncertainty : 0, difference > 0 ? EdgeUncertainty : 0),
+            ReturnedUncertainty = to.Room.Uncertainty,
             Assumed = Assumed(from.Source, to.Room, loss, screen),
         };
     }
 
-    /// <summary>Q by the planes near a spot: it stands on one, and every wall or ceiling close by doubles it.</summary>
-    public static double Directivity(Spot spot, Space space)
+    /// <summary>Q by the planes near a spot: it stands on one, unless it is heard at the face of a cupboard, and every wall or ceiling close by doubles it.</summary>
+    public static double Directivity(Spot spot, Space space, bool stands)
     {
         if (space.Size is not { Value: var size })
             return 2;
-        var planes = 1;
+        var planes = stands ? 1 : 0;
         foreach (var near in (ReadOnlySpan<double>)[Math.Min(spot.X, size.Length - spot.X), Math.Min(spot.Y, size.Width - spot.Y), size.Height - spot.Z])
             planes += near < PlaneNear ? 1 : 0;
-        return Math.Min(8, 1 << planes);
+        return Math.Clamp(1 << planes, 2, 8);
     }
 
     /// <summary>The distance between two spots [m].</summary>

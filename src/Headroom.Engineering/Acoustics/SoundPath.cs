@@ -54,8 +54,17 @@ public sealed record SoundPath
     /// <summary>Share that the room gives back, by octave [1/m²]; empty likewise.</summary>
     public double[] Returned { get; init; } = [];
 
-    /// <summary>Standard uncertainty of the way [dB].</summary>
+    /// <summary>Standard uncertainty of all that comes this way, such as of a cabinet [dB].</summary>
     public double Uncertainty { get; init; }
+
+    /// <summary>Standard uncertainty of what comes straight, such as past an edge [dB].</summary>
+    public double DirectUncertainty { get; init; }
+
+    /// <summary>Standard uncertainty of what the room gives back [dB].</summary>
+    public double ReturnedUncertainty { get; init; }
+
+    /// <summary>The room on the other side of the wall, where the source is heard first; null without a wall.</summary>
+    public SoundRoom? From { get; init; }
 
     /// <summary>What was assumed on the way.</summary>
     public IReadOnlyList<string> Assumed { get; init; } = [];

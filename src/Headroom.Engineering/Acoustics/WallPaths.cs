@@ -25,7 +25,7 @@ internal static class WallPaths
 
         return new()
         {
-            Source = source, Way = $"through {wall.Id}", Loss = loss.Value, LossOrigin = loss.Origin, Wall = wall, WallReduction = reduction, Room = rooms.To,
+            Source = source, Way = $"through {wall.Id}", Loss = loss.Value, LossOrigin = loss.Origin, Wall = wall, WallReduction = reduction, Room = rooms.To, From = rooms.From,
             Direct = new double[Octaves.Count], Returned = returned,
             Uncertainty = Precision.RootSum(rooms.From.Uncertainty, rooms.To.Uncertainty, loss.Uncertainty, WallUncertainty),
             Assumed = [.. new[] { rooms.From.Assumed, rooms.To.Assumed, loss.Assumed }.OfType<string>()],

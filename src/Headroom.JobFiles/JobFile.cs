@@ -30,7 +30,14 @@ public static class JobFile
     /// <param name="name">The name that findings give it.</param>
     /// <param name="catalogue">The models that are known; null to leave models unchecked.</param>
     /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
-    public static Loaded<Job> Parse(string text, string name, Catalogue? catalogue)
+    public static Loaded<Job> Parse(string text, string name, Catalogue? catalogue) => ParseMeanwhile(text, name, () => catalogue);
+
+    /// <summary>Reads a text while somebody else fetches the models.</summary>
+    /// <param name="text">The text of a job file.</param>
+    /// <param name="name">The name that findings give it.</param>
+    /// <param name="catalogue">Asked once, when the models are needed: those that are known, or null to leave models unchecked.</param>
+    /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
+    public static Loaded<Job> ParseMeanwhile(string text, string name, Func<Catalogue?> catalogue)
     {
         var tree = YamlText.Parse(text, name);
         if (tree.Value is null)
@@ -40,9 +47,12 @@ public static class JobFile
         var findings = new List<Finding>([.. tree.Findings, .. reader.Findings]);
         // The rules about the whole speak of things that are missing; they are asked only when nothing was left out here.
         if (job is not null && !reader.LeftOut)
-            findings.AddRange(Rules(job, catalogue));
+            findings.AddRange(Rules(job, catalogue()));
         return new(job, YamlText.InOrder(findings));
     }
+
+    /// <summary>Makes the tables of keys that reading a job needs, so that a first reader need not wait for them.</summary>
+    public static void Prepare() => System.Runtime.CompilerServices.RuntimeHelpers.RunClassConstructor(typeof(JobFields).TypeHandle);
 
     private static IReadOnlyList<Finding> Rules(Job job, Catalogue? catalogue) => catalogue is null ? [] : JobRules.Check(job, catalogue);
 }

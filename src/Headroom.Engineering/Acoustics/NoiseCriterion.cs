@@ -29,7 +29,7 @@ public static class NoiseCriterion
     /// <remarks>Source: ANSI/ASA S12.2-2019, table 1, second-hand, and IEC 61672-1.</remarks>
     public static double LevelA(int curve)
     {
-        var energy = Levels.Energy(NoiseCriterionTable.Level(curve, 1) + Weighting.A(Weighting.Exact(-15)));
+        var energy = Levels.Energy(NoiseCriterionTable.Level(curve, 1) + Octaves.LowestWeight);
         for (var band = 0; band < Octaves.Count; band++)
             energy += Levels.Energy(NoiseCriterionTable.Level(curve, band + 2) + Octaves.AWeights[band]);
         return 10 * Math.Log10(energy);

@@ -46,7 +46,7 @@ public static class NoiseRating
     /// <remarks>Source: ISO/R 1996:1971 and IEC 61672-1.</remarks>
     public static double LevelA(double rating)
     {
-        var energy = Levels.Energy(Curve(rating, 0) + Weighting.A(Weighting.Exact(-15)));
+        var energy = Levels.Energy(Curve(rating, 0) + Octaves.LowestWeight);
         for (var band = 0; band < Octaves.Count; band++)
             energy += Levels.Energy(Curve(rating, band + 1) + Octaves.AWeights[band]);
         return 10 * Math.Log10(energy);

@@ -1,4 +1,5 @@
 using Headroom.References.Tests.PowerAndCabling;
+using Headroom.References.Tests.Sound;
 
 namespace Headroom.References.Tests;
 
@@ -30,6 +31,7 @@ internal static class PrintedTables
         new("Conduits, trays, pulling (9.1)", "pathways", PathwayFigures.Work),
         new("Separation from mains (9.2)", "separation", SeparationFigures.Work),
         new("Racks (10)", "racks", RackFigures.Work),
+        .. SoundTables.All,
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

@@ -18,6 +18,7 @@ public static class JobRules
         IdRules.Check(names, slips);
         SurveyNameRules.Check(names, slips);
         SpaceRules.Check(names, slips);
+        SoundRules.Check(names, slips);
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);

@@ -68,6 +68,9 @@ public static class RuleCodes
     /// <summary>A unit has no model in the whole design.</summary>
     public static RuleCode UnitWithoutModel { get; } = Wrong("RUL028", "A unit has no model in the whole design.");
 
+    /// <summary>A cabinet model is not in the catalogue.</summary>
+    public static RuleCode UnknownCabinet { get; } = Wrong("RUL029", "A cabinet model is not in the catalogue.");
+
     /// <summary>Designs are like each other in a ring.</summary>
     public static RuleCode LikeRing { get; } = Wrong("RUL030", "Designs are like each other in a ring.");
 
@@ -131,6 +134,15 @@ public static class RuleCodes
     /// <summary>A range runs from the greater to the smaller value.</summary>
     public static RuleCode RangeReversed { get; } = Wrong("RUL065", "A range runs from the greater to the smaller value.");
 
+    /// <summary>A listener's ear lies in a wall, the floor or the ceiling.</summary>
+    public static RuleCode EarInWall { get; } = Wrong("RUL066", "A listener's ear lies in a wall, the floor or the ceiling.");
+
+    /// <summary>A wall does not lie between two spaces of its own.</summary>
+    public static RuleCode WallBetween { get; } = Wrong("RUL067", "A wall does not lie between two different spaces, or two walls lie between the same two.");
+
+    /// <summary>Door and gap are larger than the wall they are in.</summary>
+    public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
+
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
 
@@ -183,7 +195,7 @@ public static class RuleCodes
         UnitWithoutModel, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, LongRun, ShortRun,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownCabinet, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm,

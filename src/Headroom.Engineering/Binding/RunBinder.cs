@@ -61,15 +61,13 @@ public sealed class RunBinder
         return new BoundPiece(
             name,
             piece.Length?.Value.Value,
-            piece.Length,
             cable?.Id,
             cable?.Conductor?.Value.Value,
             cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
             cable?.CopperClad == true,
             celsius,
             origin,
-            cord,
-            piece.Length?.PlusMinus ?? 0)
+            cord)
         {
             Written = piece,
             Copper = cable,
@@ -80,15 +78,13 @@ public sealed class RunBinder
     private static BoundPiece AssumedCords(Drop drop) => new(
         $"cords of {drop.Id}",
         drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2,
-        null,
         "thin cord",
         AssumedCordArea,
         1,
         CopperClad: false,
         AssumedCelsius,
         default,
-        Cord: true,
-        SpreadMetres: 0);
+        Cord: true);
 
     // A cord lies at one end of the run, the cable between both.
     private (double Celsius, AirOrigin Origin) Air(Drop drop, RunPiece piece)

@@ -11,6 +11,8 @@ internal sealed class FibreSums(BoundDesign bound)
     // 1300 nm in a cable's table and 1310 nm on a module are the same window.
     private const double SameWindowNanometres = 60;
 
+    private Dictionary<string, BoundRun>? _runs;
+
     /// <summary>The links, in the order of the design.</summary>
     public List<FibreLink> Find()
     {
@@ -28,7 +30,7 @@ internal sealed class FibreSums(BoundDesign bound)
     {
         var (near, far) = (Module(uplink.Module), Module(uplink.FarModule ?? uplink.Module));
         var light = uplink.Media == "fibre" || near?.Media is "multimode" or "singlemode";
-        var run = uplink.Drop is { } id ? bound.Runs.FirstOrDefault(run => run.Drop.Id == id) : null;
+        var run = uplink.Drop is { } id ? (_runs ??= ByDrop()).GetValueOrDefault(id) : null;
         if (!light && (near?.Media != "copper" || run is null))
             return null;
         var link = new FibreLink { Name = uplink.Drop ?? uplink.From.ToString(), Uplink = uplink, Near = near, Far = far, Run = run, IsCopper = !light };
@@ -103,6 +105,14 @@ internal sealed class FibreSums(BoundDesign bound)
         if (nearest is { } at && Math.Abs(at - nanometres) <= SameWindowNanometres)
             return (fibre.LossPerKilometre[at].Value.Value, $"{fibre.Id} at {at.ToString(CultureInfo.InvariantCulture)} nm, {Origins.Of(fibre.LossPerKilometre[at])}");
         return FibreLoss.DecibelsPerKilometre(fibre.Category, nanometres) is { } loss ? (loss, $"{fibre.Category}, standard") : (null, "not known");
+    }
+
+    private Dictionary<string, BoundRun> ByDrop()
+    {
+        var runs = new Dictionary<string, BoundRun>(bound.Runs.Count);
+        foreach (var run in bound.Runs)
+            runs.TryAdd(run.Drop.Id, run);
+        return runs;
     }
 
     private ModuleModel? Module(string? id) => id is null ? null : bound.Catalogue.Modules.GetValueOrDefault(id);

@@ -65,8 +65,8 @@ internal sealed class RunEntries(Policy policy)
     private LedgerEntry Loop(CopperRun run, double? ohms, double limit, bool channel)
     {
         var draft = channel
-            ? new CablingDraft(run.Id, "channel-loop", "ohms of a pair, cords included", "Ω", "ohms")
-            : new CablingDraft(run.Id, "loop", "ohms of a pair, out and back", "Ω", "ohms");
+            ? new CablingDraft(run.Id, "channel-loop", "ohms with its cords", "Ω", "ohms")
+            : new CablingDraft(run.Id, "loop", "ohms of a pair", "Ω", "ohms");
         var entry = draft.With(ohms, limit, _ohms, new LoopStory(run, channel, _ohms));
         return entry with
         {

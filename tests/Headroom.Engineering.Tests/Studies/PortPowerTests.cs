@@ -25,6 +25,22 @@ public sealed class PortPowerTests
     }
 
     [Fact]
+    public void A_device_that_finds_no_port_at_all_is_told_and_does_not_end_the_study()
+    {
+        var ledger = On(PoeType.Type2, Site.Device("ap", 4, 6, 12, 9)).Model(Site.Radio("radio", 20, 28, 7)).Put("y", "radio", null, null).Study();
+        var entry = Assert.Single(ledger.Entries, e => e.Studied == Verdict.Short);
+        Assert.Contains("no powered port", entry.Story.Say(entry), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_injector_whose_only_device_it_cannot_start_owes_nothing_and_asks_nothing()
+    {
+        var entry = new Site().Injector("feed", null, Site.Passive(24, always: true), 22).Model(Site.Device("ap", 4, 6, 12, 9)).Put("x", "ap", "feed", 30).Entry("power/feed/watts");
+        Assert.Equal((Verdict.Clear, 0.0), (entry.Studied, entry.Demand!.Value));
+        Assert.Null(entry.Question);
+    }
+
+    [Fact]
     public void A_passive_radio_on_a_port_that_looks_for_a_class_stays_dark_unharmed()
     {
         var entry = On(PoeType.Type2, Site.Radio("radio", 20, 28, 7)).Entry("power/x/watts");

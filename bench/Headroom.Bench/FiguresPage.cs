@@ -23,6 +23,7 @@ internal static class FiguresPage
         var bars = new List<(string What, double Figure, double Bar, string Unit)>();
         var text = new StringBuilder(Heading);
         Studies(text, bars, catalogue);
+        SoundMesh.Measure(text, bars, catalogue);
         Reading(text, catalogue);
         Start(text, bars);
         text.Append("## Bars\n\n| bar | at most | here | kept |\n| --- | ---: | ---: | --- |\n");

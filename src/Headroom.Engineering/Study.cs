@@ -3,6 +3,7 @@ using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Binding;
+using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Readings;
 
@@ -12,7 +13,7 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, AcousticLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -36,6 +37,13 @@ public static class Study
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
             figures.Add(() => PowerFigures.Of(power));
             answers.Add(() => PowerAnswers.Of(power));
+        }
+
+        if (wanted.Contains(CablingLedger.Discipline))
+        {
+            var cabling = CablingStudy.Of(bound, new CableLoads(power).Of);
+            entries.AddRange(board.Beside(CablingLedger.Entries(cabling), new CablingExpectations(cabling)));
+            figures.Add(() => CablingFigures.Of(cabling));
         }
 
         if (wanted.Contains(AcousticLedger.Discipline))

@@ -20,6 +20,7 @@ public static class JobRules
         SpaceRules.Check(names, slips);
         SoundRules.Check(names, slips);
         RangeRules.Check(job, slips);
+        CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
@@ -41,6 +42,7 @@ public static class JobRules
         PatchRules.Check(view, names, slips);
         PortRules.Check(view, slips);
         UplinkRules.Check(view, names, slips);
+        ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
     }
 

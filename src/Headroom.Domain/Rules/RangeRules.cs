@@ -21,6 +21,9 @@ internal static class RangeRules
             Value(pathway.Inside, $"inside of pathway {pathway.Id}", slips);
             Value(pathway.Area, $"area of pathway {pathway.Id}", slips);
             Value(pathway.Ambient, $"ambient of pathway {pathway.Id}", slips);
+            Value(pathway.Apart, $"gap of pathway {pathway.Id}", slips);
+            Value(pathway.LongestPull, $"longest pull of pathway {pathway.Id}", slips);
+            Value(pathway.BendRadius, $"bend radius of pathway {pathway.Id}", slips);
         }
 
         foreach (var drop in job.Survey.Drops)

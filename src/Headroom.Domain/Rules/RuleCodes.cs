@@ -104,6 +104,18 @@ public static class RuleCodes
     /// <summary>More cords lead to a unit than it has ports.</summary>
     public static RuleCode UnitFull { get; } = Wrong("RUL049", "More cords lead to a unit than it has ports.");
 
+    /// <summary>The modules at the two ends of an uplink do not understand one another.</summary>
+    public static RuleCode ModulesDiffer { get; } = Wrong("RUL050", "The modules at the two ends of an uplink do not understand one another.");
+
+    /// <summary>A module is in a port that does not take it.</summary>
+    public static RuleCode ModuleNotForPort { get; } = Wrong("RUL051", "A module is in a port that does not take it.");
+
+    /// <summary>An uplink runs on another kind of cable than its module or its words say.</summary>
+    public static RuleCode OtherCable { get; } = Wrong("RUL052", "An uplink runs on another kind of cable than its module or its words say.");
+
+    /// <summary>A run has pieces of copper and pieces of fibre.</summary>
+    public static RuleCode MixedRun { get; } = Wrong("RUL053", "A run has pieces of copper and pieces of fibre.");
+
     /// <summary>A spot lies outside its space.</summary>
     public static RuleCode OutsideSpace { get; } = Wrong("RUL060", "A spot lies outside its space.");
 
@@ -182,7 +194,7 @@ public static class RuleCodes
         UnknownPriority, NothingToRemove, UnknownReadingPlace, UnknownReserve, ReserveUnit,
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
-        UplinkRing, UnitFull, OutsideSpace, RackTooTall, OutsideRack,
+        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
         UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,

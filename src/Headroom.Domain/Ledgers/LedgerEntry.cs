@@ -9,7 +9,6 @@ public sealed record LedgerEntry
     private readonly double _demand = double.NaN;
     private readonly double _peak = double.NaN;
     private readonly double _limit = double.NaN;
-    private readonly double _floor = double.NaN;
     private readonly double _reserve = double.NaN;
     private readonly double _plusMinus = double.NaN;
 
@@ -47,7 +46,7 @@ public sealed record LedgerEntry
     public double? Limit { get => Known(_limit); init => _limit = value ?? double.NaN; }
 
     /// <summary>Where its bar begins, for units in which zero means nothing, such as dB(A) or °C; null for zero.</summary>
-    public double? Floor { get => Known(_floor); init => _floor = value ?? double.NaN; }
+    public double? Floor => Story.Floor;
 
     /// <summary>The reserve wanted, in the entry's unit; null when the limit is not known.</summary>
     public double? Reserve { get => Known(_reserve); init => _reserve = value ?? double.NaN; }

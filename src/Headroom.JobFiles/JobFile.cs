@@ -5,6 +5,7 @@ using Headroom.Domain.Rules;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Jobs;
+using Headroom.JobFiles.Sheets;
 using Headroom.JobFiles.Yaml;
 
 namespace Headroom.JobFiles;
@@ -22,26 +23,49 @@ public static class JobFile
     public static Loaded<Job> Read(string path, Catalogue? catalogue)
     {
         var text = TextFile.Read(path);
-        return text.Value is null ? new(null, text.Findings) : Parse(text.Value, path, catalogue);
+        return text.Value is null ? new(null, text.Findings) : Parse(text.Value, path, catalogue, FolderOf(path));
     }
 
-    /// <summary>Reads a text.</summary>
+    /// <summary>Reads a text. Sheets that it names cannot be read, since it lies nowhere.</summary>
     /// <param name="text">The text of a job file.</param>
     /// <param name="name">The name that findings give it.</param>
     /// <param name="catalogue">The models that are known; null to leave models unchecked.</param>
     /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
-    public static Loaded<Job> Parse(string text, string name, Catalogue? catalogue)
+    public static Loaded<Job> Parse(string text, string name, Catalogue? catalogue) => Parse(text, name, catalogue, null);
+
+    /// <summary>Reads the text of a file that lies in a folder, with the sheets that it names there.</summary>
+    internal static Loaded<Job> Parse(string text, string name, Catalogue? catalogue, string? folder)
     {
         var tree = YamlText.Parse(text, name);
-        if (tree.Value is null)
-            return new(null, tree.Findings);
+        if (tree.Value is not YamlMap root || root.Find(SheetsKey)?.Value is not { } sheets)
+            return tree.Value is null ? new(null, tree.Findings) : Build(tree.Value, tree.Findings, catalogue, true);
+        return WithSheets(root, sheets, (tree.Findings, catalogue), folder);
+    }
+
+    /// <summary>The folder of a file, as it was named.</summary>
+    internal static string FolderOf(string path) => Path.GetDirectoryName(path) ?? "";
+
+    /// <summary>The key below which a job names its sheets.</summary>
+    internal const string SheetsKey = "sheets";
+
+    /// <summary>Builds the job of a tree.</summary>
+    internal static Loaded<Job> Build(YamlNode tree, IEnumerable<Finding> before, Catalogue? catalogue, bool isWhole)
+    {
         var reader = new FieldReader(CodePrefix);
-        var job = JobFields.Shape.Read(tree.Value, reader, out var read) ? read : null;
-        var findings = new List<Finding>([.. tree.Findings, .. reader.Findings]);
+        var job = JobFields.Shape.Read(tree, reader, out var read) ? read : null;
+        var findings = new List<Finding>([.. before, .. reader.Findings]);
         // The rules about the whole speak of things that are missing; they are asked only when nothing was left out here.
-        if (job is not null && !reader.LeftOut)
+        if (job is not null && isWhole && !reader.LeftOut)
             findings.AddRange(Rules(job, catalogue));
         return new(job, YamlText.InOrder(findings));
+    }
+
+    // In a method of its own, so that a job without sheets loads nothing of them.
+    private static Loaded<Job> WithSheets(YamlMap root, YamlNode sheets, (IReadOnlyList<Finding> Findings, Catalogue? Catalogue) read, string? folder)
+    {
+        var join = new SheetJoin(folder);
+        var joined = join.Join(root, sheets);
+        return Build(joined, [.. read.Findings, .. join.Findings], read.Catalogue, !join.Stands);
     }
 
     private static IReadOnlyList<Finding> Rules(Job job, Catalogue? catalogue) => catalogue is null ? [] : JobRules.Check(job, catalogue);

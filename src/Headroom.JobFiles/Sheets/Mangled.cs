@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace Headroom.JobFiles.Sheets;
@@ -12,11 +13,13 @@ internal static partial class Mangled
         "#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "#SPILL!", "#CALC!", "#BEZUG!", "#NV", "#WERT!", "#ZAHL!", "#VALEUR!", "#NOM?",
     ];
 
-    // Months as spreadsheet programs show them in the languages of Western Europe, from memory.
-    private static readonly HashSet<string> Months = new(
-        ("jan feb mar mrz mär mrt apr avr abr may mai mei mag maj jun juin giu jul juil lug aug ago août aoû sep sept set oct okt out ott nov dec dez dic déc fév févr ene gen "
-            + "january february march april june july august september october november december januar februar märz juni juli oktober dezember").Split(' ', StringSplitOptions.RemoveEmptyEntries),
-        StringComparer.OrdinalIgnoreCase);
+    // Months as spreadsheet programs show them in the languages of Western Europe, from memory; one row a month.
+    private static readonly string[] Months =
+    [
+        "jan january januar janv gen ene januari", "feb february februar févr fév fev febr februari", "mar march märz mär mrz mars mrt maart", "apr april avr abr avril",
+        "may mai mei mag maj mayo", "jun june juni juin giu", "jul july juli juil lug", "aug august août aoû ago augustus",
+        "sep sept september set", "oct october okt oktober out ott", "nov november", "dec december dez dezember dic déc",
+    ];
 
     /// <summary>The finding about a cell: its code with what is allowed and what to do; null when nothing is wrong with it.</summary>
     /// <param name="text">What stands in the cell.</param>
@@ -42,11 +45,13 @@ internal static partial class Mangled
     {
         if (Numbers().Match(text) is { Success: true } full)
             return Typed(full.Groups["a"].Value, full.Groups["b"].Value);
-        if (WithMonth().Match(text) is not { Success: true } named || !Months.Contains(named.Groups["month"].Value))
-            return null;
-        // MAR-01 is how a label looks; a spreadsheet program writes Mar-01.
+        var named = WithMonth().Match(text);
         var month = named.Groups["month"].Value;
-        return char.IsAsciiDigit(text[0]) || !char.IsUpper(month[1]) ? "probably two numbers were typed, of which one became the month" : null;
+        var number = Array.FindIndex(Months, names => names.Split(' ').Contains(month.ToLowerInvariant())) + 1;
+        // MAR-01 is how a label looks; a spreadsheet program writes Mar-01.
+        if (!named.Success || number == 0 || (!char.IsAsciiDigit(text[0]) && char.IsUpper(month[1])))
+            return null;
+        return Typed(named.Groups["day"].Value, number.ToString(CultureInfo.InvariantCulture));
     }
 
     private static string Typed(string one, string other) =>
@@ -58,6 +63,6 @@ internal static partial class Mangled
     [GeneratedRegex(@"^((?<a>[0-9]{1,2})[./-](?<b>[0-9]{1,2})[./-](19|20)[0-9]{2}|(19|20)[0-9]{2}-(?<b>[0-9]{1,2})-(?<a>[0-9]{1,2}))( 00:00(:00)?)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Numbers();
 
-    [GeneratedRegex(@"^([0-9]{1,2}[-. /]+(?<month>\p{L}{3,9})\.?([-. /]+[0-9]{2,4})?|(?<month>\p{L}{3,9})\.?[- ][0-9]{2})$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^((?<day>[0-9]{1,2})[-. /]+(?<month>\p{L}{3,9})\.?([-. /]+[0-9]{2,4})?|(?<month>\p{L}{3,9})\.?[- ](?<day>[0-9]{2}))$", RegexOptions.CultureInvariant)]
     private static partial Regex WithMonth();
 }

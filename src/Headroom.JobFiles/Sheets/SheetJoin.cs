@@ -37,7 +37,8 @@ internal sealed class SheetJoin(string? folder)
         var site = new SheetSite(root);
         var sheet = SheetReader.Read(plan, site);
         _findings.AddRange(sheet.Findings);
-        if (Path(sheet, site) is not { } path || sheet.Stands || sheet.Entries.Count == 0)
+        // Rows without a slip are put in even beside others with one, so that all that is wrong with them is found in the same go.
+        if (Path(sheet, site) is not { } path || sheet.Entries.Count == 0)
             return (root, sheet, null);
         // What is no map or list there is refused when the job is read.
         return (TreeGraft.Put(root, path, sheet.Entries, sheet.Kind.IsList) as YamlMap ?? root, sheet, path);

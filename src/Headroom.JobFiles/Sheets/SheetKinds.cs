@@ -36,7 +36,7 @@ internal static class SheetKinds
             new("device cord", CellKind.Text, "device cord", "cord at device", "anschlusskabel"),
             Unit,
             new("device", CellKind.Aside, "device", "endpoint", "equipment", "gerät", "geraet", "appareil", "apparaat", "equipo", "apparecchio"),
-            new("port", CellKind.Aside, "switch", "port", "switch port", "panel", "panel port", "panel_port", "patchfeld", "panneau"),
+            new("port", CellKind.Aside, "switch", "port", "switch port", "panel", "panel port", "patchfeld", "panneau"),
             new("test result", CellKind.Aside, "tested", "result", "result id", "test", "initials", "geprüft"),
             .. Remarks,
         ],
@@ -71,13 +71,14 @@ internal static class SheetKinds
         "patching",
         "cord",
         [
-            DropName with { Words = [.. DropName.Words, "patch", "device", "endpoint", "gerät", "id"] },
+            DropName with { Words = [.. DropName.Words, "patch", "id"] },
+            new("device", CellKind.Name, "device", "endpoint", "equipment", "gerät", "geraet", "appareil", "apparaat", "equipo", "apparecchio"),
             new("switch", CellKind.Name, "switch", "unit", "switch name", "commutateur", "conmutador"),
             new("port", CellKind.Port, "port", "switch port", "port no", "port no.", "port number", "portnummer", "poort", "puerto", "porta") { IsAsked = true },
-            new("panel", CellKind.Aside, "panel", "panel port", "panel_port", "patchfeld", "panneau", "room", "raum", "cord", "cord length", "colour", "color", "speed", "vlan", "poe", "class", "limit", "priority", "description", "beschreibung", "cable", "length", "name", "ip", "address", "hostname"),
+            new("panel", CellKind.Aside, "panel", "panel port", "patchfeld", "panneau", "room", "raum", "cord", "cord length", "colour", "color", "speed", "vlan", "poe", "class", "limit", "priority", "description", "beschreibung", "cable", "length", "name", "ip", "address", "hostname"),
             .. Remarks,
         ],
-        [["drop"], ["port"]]) { Key = "drop", Section = ["patch"] };
+        [["drop", "device"], ["port"]]) { Key = "drop", Section = ["patch"] };
 
     /// <summary>What goods cost.</summary>
     public static SheetKind Prices { get; } = new(

@@ -66,6 +66,9 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     private void Add(SheetRow row, Dictionary<string, YamlScalar> values)
     {
         var said = Said(values);
+        // What hangs on no drop is patched by its own name.
+        if (kind == SheetKinds.Patching && values.Remove("device", out var device))
+            values.TryAdd("drop", device);
         if (values.Count == 0 || (kind == SheetKinds.Patching && !values.ContainsKey("drop")))
         {
             // A list of all ports has rows without a drop: those ports are free.

@@ -13,6 +13,9 @@ internal sealed class SheetTableReader(string text, string file, SheetSlips slip
     /// <summary>The most rows: ten times the largest job we could think of.</summary>
     public const int MostRows = 20_000;
 
+    /// <summary>The most lines, empty ones among them: some programs save them by the ten thousand.</summary>
+    public const int MostLines = 100_000;
+
     /// <summary>The longest cell: more is no name, number or remark.</summary>
     public const int LongestCell = 2000;
 
@@ -45,9 +48,9 @@ internal sealed class SheetTableReader(string text, string file, SheetSlips slip
 
     private bool Add(SepReader.Row row, int at, int number)
     {
-        if (row.ColCount > MostColumns || _rows.Count >= MostRows)
+        if (row.ColCount > MostColumns || _rows.Count >= MostRows || number > MostLines)
         {
-            var given = row.ColCount > MostColumns ? $"a row of {row.ColCount} cells" : $"more than {MostRows} rows";
+            var given = row.ColCount > MostColumns ? $"a row of {row.ColCount} cells" : $"more than {(number > MostLines ? MostLines : MostRows)} rows";
             slips.Refuse(SheetCodes.TooLarge, _walk.To(at), (given, $"at most {MostColumns} columns and {MostRows} rows", "see whether it is the right sheet, and what stands between its cells"));
             return false;
         }

@@ -55,7 +55,7 @@ public static class SheetImport
     {
         var edit = JobFileEditor.PutRows(text, sheet.Path, sheet.Read.Entries, sheet.Read.Kind.IsList);
         if (edit.Text is not { } written)
-            return told with { Findings = [.. told.Findings, .. edit.Findings] };
+            return told with { Findings = [.. told.Findings, .. edit.Findings.Select(finding => finding with { At = finding.At with { File = job.Name } })] };
         // The same rows, now as text: what was sound before must be so still.
         var again = JobFile.Parse(written, job.Name, job.Catalogue, JobFile.FolderOf(job.Name));
         return again.Ok

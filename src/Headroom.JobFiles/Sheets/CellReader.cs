@@ -105,6 +105,8 @@ internal sealed class CellReader(SheetPlan plan, SheetNumbers numbers, SheetDays
         if (text is null)
             return RefuseNumber(slip!, cell, column, ways);
         var amount = new string([.. text.Where(character => char.IsAsciiDigit(character) || character == '.')]);
+        if (amount.Length == 0)
+            return text;
         var sign = text.Replace(amount, "", StringComparison.Ordinal).Trim();
         if (sign.Length == 0)
             return currency is null ? NoUnit(cell, column, text) : $"{amount} {UnitWords.Currency(currency) ?? currency}";

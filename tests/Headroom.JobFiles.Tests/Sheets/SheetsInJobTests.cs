@@ -104,7 +104,7 @@ public sealed class SheetsInJobTests
     {
         using var folder = new SheetFolder(Head + "sheets: [{file: drops.csv, as: dropps, sepparator: semicolon}]\n" + Survey);
         Assert.Equal(
-            ["job.yaml:3:10: error JOB003", "job.yaml:3:31: error JOB011", "job.yaml:3:39: error JOB001"],
+            ["job.yaml:3:32: error JOB011", "job.yaml:3:40: error JOB001"],
             folder.Findings().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => string.Join(' ', line.Split(' ').Take(3)).TrimEnd(':')));
     }
 

@@ -99,7 +99,7 @@ public sealed class FuzzTests
         });
 
     private static Headroom.JobFiles.Yaml.YamlNode Joined(SheetRead sheet) => Headroom.JobFiles.Yaml.TreeGraft.Put(
-        Headroom.JobFiles.Yaml.YamlText.Parse(SheetDesk.Job, "job.yaml").Value,
+        SheetDesk.Root,
         sheet.Kind == SheetKinds.Patching ? ["designs", "d", "patch"] : sheet.Kind.Section,
         sheet.Entries,
         sheet.Kind.IsList)!;

@@ -26,7 +26,9 @@ internal static class SheetDesk
 
     public static SheetRead Read(SheetPlan plan, byte[] bytes) => SheetReader.Parse(plan, Site, bytes);
 
-    public static SheetSite Site => new((YamlMap)YamlText.Parse(Job, "job.yaml").Value!);
+    public static YamlMap Root { get; } = (YamlMap)YamlText.Parse(Job, "job.yaml").Value!;
+
+    public static SheetSite Site => new(Root);
 
     /// <summary>The drops of a sheet, read by the same fields as those of a job file.</summary>
     public static IReadOnlyList<Drop> Drops(SheetRead sheet)

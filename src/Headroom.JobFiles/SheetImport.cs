@@ -69,18 +69,18 @@ public static class SheetImport
     private static ImportedSheet Told(SheetRead sheet, IReadOnlyList<Finding> findings) => new(findings)
     {
         Facts = sheet.Facts,
-        Columns = [.. sheet.Columns.Select(Column)],
+        Columns = [.. sheet.Columns.Select(column => Column(column, sheet.Plan))],
         Rows = sheet.Rows.All,
         Left = sheet.Rows.Left,
         PassedOver = sheet.Rows.PassedOver,
         Sums = [.. sheet.Tallies.Where(tally => tally.Sum() is not null).Select(tally => KeyValuePair.Create(tally.Column.Field!.Name, tally.Sum()!))],
     };
 
-    private static ImportedColumn Column(SheetColumn column) => new(
+    private static ImportedColumn Column(SheetColumn column, SheetPlan plan) => new(
         SheetCell.Letters(column.Index),
         column.Heading.Text,
         column.IsTaken || column.Field?.Kind == CellKind.Unit ? column.Field!.Name : null,
-        column.Field is { Kind: CellKind.Aside } aside ? aside.Name : null,
+        column.Field is { Kind: CellKind.Aside } aside ? aside.Name : column.Field is null && SheetColumns.Said(plan, column.Heading) is not null ? "as you say" : null,
         column.Unit);
 
     private static ImportedSheet Nothing(IReadOnlyList<Finding> findings) => new(findings);

@@ -21,8 +21,8 @@ internal static class ImportCommand
             "import",
             "Shows how a sheet of drops, endpoints, patching, prices or readings is understood, and takes it over into a job",
             "JOB SHEET --as KIND",
-            "headroom import examples/print-shop/job.yaml examples/print-shop/new-drops.csv --as drops",
-            "headroom import job.yaml drops.csv --as drops --otherwise from=cupboard --write") { Notes = Notes };
+            "headroom import job.yaml drops.csv --as drops --otherwise from=cupboard",
+            "headroom import job.yaml patching.csv --as patching --write") { Notes = Notes };
         var words = new WordArgument("a JOB and a SHEET", 2, 2).AddTo(command);
         var options = new ImportOptions();
         options.AddTo(command);

@@ -13,9 +13,9 @@ internal static class NoteCommand
             "note",
             "Writes down in a job what was measured, and leaves everything else in the file as it was",
             "JOB KEY=VALUE...",
-            "headroom note job.yaml what=watts at=sw-1/5 value=\"6.4 W\" with=\"plug meter\" while=night")
+            "headroom note job.yaml what=watts at=sw-1/5 value=6.4W with=meter while=night")
         {
-            Notes = ["The keys are those of a reading in the job file: " + string.Join(", ", RecordCommand.Keys(JobRecord.ReadingKeys)) + ". Without 'on' it is today. Nothing is written when the job would not hold together with it."],
+            Notes = ["The keys are those of a reading in the job file: " + string.Join(", ", RecordCommand.Keys(JobRecord.ReadingKeys)) + ". Without 'on' it is today. A value with spaces stands in quotation marks: value=\"6.4 ± 0.2 W\". Nothing is written when the job would not hold together with it."],
         };
         return RecordCommand.Complete(command, desk, (job, fields, models) => JobRecord.AddReading(job, fields, models));
     }

@@ -16,9 +16,9 @@ internal static class OverruleCommand
             "overrule",
             "Sets the verdict of an entry aside in a job, with reason and name, and leaves everything else in the file as it was",
             "JOB KEY=VALUE...",
-            "headroom overrule job.yaml entry=power/field-link/volts because=\"measured 21.7 V under load\" by=\"J. Marsh\"")
+            "headroom overrule job.yaml entry=field-link/volts because=measured by=J.Marsh")
         {
-            Notes = ["The keys are those of an overruling in the job file: " + string.Join(", ", RecordCommand.Keys(JobRecord.OverrulingKeys)) + ". Without 'on' it is today. The entry must be one of the ledger; an overruling of the same entry is replaced."],
+            Notes = ["The keys are those of an overruling in the job file: " + string.Join(", ", RecordCommand.Keys(JobRecord.OverrulingKeys)) + ". Without 'on' it is today. A reason with spaces stands in quotation marks. The entry must be one of the ledger, or a part of its id that no other has; an overruling of the same entry is replaced."],
         };
         return RecordCommand.Complete(command, desk, (job, fields, models) => Put(job, fields, (models, desk)));
     }

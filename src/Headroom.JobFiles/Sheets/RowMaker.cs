@@ -14,15 +14,15 @@ internal static class RowMaker
         if (kind == SheetKinds.Readings)
             CompleteReading(values);
         if (kind.IsList)
-            return new YamlEntry(new YamlScalar("", YamlStyle.Plain, row.At, (0, 0)), MapOf(row.At, values));
+            return new YamlEntry(new YamlScalar("", YamlStyle.Plain, row.At, (0, 0)), MapOf(kind, row.At, values));
         if (kind == SheetKinds.Endpoints && !values.ContainsKey("endpoint"))
-            return Counted(row, values) ?? NoKey(kind, row, slips);
+            return Counted(kind, row, values) ?? NoKey(kind, row, slips);
         if (!values.Remove(kind.Key!, out var key))
             return NoKey(kind, row, slips);
         if (kind != SheetKinds.Patching)
         {
             values.Remove("count");
-            return new YamlEntry(key, MapOf(row.At, values));
+            return new YamlEntry(key, MapOf(kind, row.At, values));
         }
 
         return new YamlEntry(key, Port(values, values["port"]));
@@ -35,11 +35,11 @@ internal static class RowMaker
     public static int CountOf(string key) =>
         key.IndexOf(" x ", StringComparison.Ordinal) is > 0 and var at && int.TryParse(key.AsSpan(0, at), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : 1;
 
-    private static YamlEntry? Counted(SheetRow row, Dictionary<string, YamlScalar> values)
+    private static YamlEntry? Counted(SheetKind kind, SheetRow row, Dictionary<string, YamlScalar> values)
     {
         if (!values.Remove("count", out var count) || !values.Remove("model", out var model))
             return null;
-        return new YamlEntry(new YamlScalar($"{count.Text} x {model.Text}", YamlStyle.Plain, count.At, (0, 0)), MapOf(row.At, values));
+        return new YamlEntry(new YamlScalar($"{count.Text} x {model.Text}", YamlStyle.Plain, count.At, (0, 0)), MapOf(kind, row.At, values));
     }
 
     // A switch in one column and its port in another are one port; a port with its switch in front of it needs no column for it.
@@ -63,6 +63,16 @@ internal static class RowMaker
         return null;
     }
 
-    private static YamlMap MapOf(Place at, Dictionary<string, YamlScalar> values) =>
-        new([.. values.Select(pair => new YamlEntry(new YamlScalar(pair.Key, YamlStyle.Plain, pair.Value.At, (0, 0)), pair.Value))], isFlow: true, at, (0, 0));
+    // In the order in which people write such a thing, whatever the order of the columns.
+    private static YamlMap MapOf(SheetKind kind, Place at, Dictionary<string, YamlScalar> values)
+    {
+        var entries = new List<YamlEntry>(values.Count);
+        foreach (var field in kind.Fields)
+        {
+            if (values.TryGetValue(field.Name, out var value))
+                entries.Add(new YamlEntry(new YamlScalar(field.Name, YamlStyle.Plain, value.At, (0, 0)), value));
+        }
+
+        return new YamlMap(entries, isFlow: true, at, (0, 0));
+    }
 }

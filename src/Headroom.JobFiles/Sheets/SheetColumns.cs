@@ -21,10 +21,10 @@ internal sealed class SheetColumns(SheetKind kind, SheetPlan plan, SheetSite sit
 
     private SheetColumn Column(SheetCell heading, int index, SheetTable table)
     {
-        var column = Said(heading) is { } said ? Stated(heading, index, said) : Usual(heading, index);
+        var column = Said(plan, heading) is { } said ? Stated(heading, index, said) : Usual(heading, index);
         if (column.Field is not { } field)
         {
-            if (Said(heading) is null)
+            if (Said(plan, heading) is null)
                 AskUnknown(column, table);
             return column;
         }
@@ -37,7 +37,8 @@ internal sealed class SheetColumns(SheetKind kind, SheetPlan plan, SheetSite sit
         return column with { Field = null };
     }
 
-    private string? Said(SheetCell heading) => plan.Columns.Where(pair => Same(pair.Key, heading.Text)).Select(pair => pair.Value).FirstOrDefault();
+    /// <summary>What the person's list says of a heading; null when nothing.</summary>
+    public static string? Said(SheetPlan plan, SheetCell heading) => plan.Columns.Where(pair => Same(pair.Key, heading.Text)).Select(pair => pair.Value).FirstOrDefault();
 
     private SheetColumn Stated(SheetCell heading, int index, string said)
     {

@@ -11,12 +11,12 @@ public sealed class SheetMappingTests
 
     // The columns that the trade's sheets commonly have (practice of small installers, no source).
     [Theory]
-    [InlineData("drops", "drop,room,device,length,unit,cable,panel,panel_port,switch,port,note\nK-01,hall,ap-1,31,m,cat6-23,A,1,sw-1,5,dusty\n", "K-01: {to: hall, length: 31 m, cable: cat6-23, from: cupboard}")]
+    [InlineData("drops", "drop,room,device,length,unit,cable,panel,panel_port,switch,port,note\nK-01,hall,ap-1,31,m,cat6-23,A,1,sw-1,5,dusty\n", "K-01: {from: cupboard, to: hall, length: 31 m, cable: cat6-23}")]
     [InlineData("patching", "switch,port,description,vlan,poe,device,patch,cord\nsw-1,5,x,20,yes,,01,1 m\nsw-1,6,free,,,,,\n", "\"01\": sw-1/5")]
     [InlineData("patching", "switch,port,device\nsw-1,5,till\n", "till: sw-1/5")]
-    [InlineData("readings", "date,place,quantity,value,unit,instrument,condition\n2026-11-14,sw-1/5,Power,6.4,W,plug meter,night\n", "- {on: 2026-11-14, at: sw-1/5, what: watts, value: 6.4 W, with: plug meter, while: night}")]
-    [InlineData("prices", "item,supplier,cost,date,list\nalder,Hollow Lane,212.50 EUR,2026-11-20,autumn\n", "- {model: alder, supplier: Hollow Lane, cost: 212.50 EUR, on: 2026-11-20, list: autumn}")]
-    [InlineData("endpoints", "name,model,serial,mac,location\ncam-1,sanderling,77,02005e100001,hall\n", "cam-1: {model: sanderling, hardware: 02:00:5e:10:00:01, near: hall}")]
+    [InlineData("readings", "date,place,quantity,value,unit,instrument,condition\n2026-11-14,sw-1/5,Power,6.4,W,plug meter,night\n", "- {what: watts, at: sw-1/5, value: 6.4 W, with: plug meter, on: 2026-11-14, while: night}")]
+    [InlineData("prices", "item,supplier,cost,date,list\nalder,Hollow Lane,212.50 EUR,2026-11-20,autumn\n", "- {model: alder, cost: 212.50 EUR, supplier: Hollow Lane, on: 2026-11-20, list: autumn}")]
+    [InlineData("endpoints", "name,model,serial,mac,location\ncam-1,sanderling,77,02005e100001,hall\n", "cam-1: {model: sanderling, near: hall, hardware: 02:00:5e:10:00:01}")]
     [InlineData("endpoints", "qty,model,room\n12,pipit,hall\n", "12 x pipit: {near: hall}")]
     public void The_usual_columns_are_understood_without_a_word(string kind, string text, string row)
     {
@@ -47,7 +47,7 @@ public sealed class SheetMappingTests
         };
         var sheet = SheetDesk.Read(plan, "Tag,Where it ends,Run,Colour\nK-01,Great hall,100,blue\n");
         Assert.Equal("", string.Join('\n', sheet.Findings));
-        Assert.Equal("K-01: {to: hall, length: 100 ft, from: cupboard}", RowsEdit.Entry(Assert.Single(sheet.Entries)));
+        Assert.Equal("K-01: {from: cupboard, to: hall, length: 100 ft}", RowsEdit.Entry(Assert.Single(sheet.Entries)));
     }
 
     [Theory]

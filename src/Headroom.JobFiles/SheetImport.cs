@@ -66,7 +66,8 @@ public static class SheetImport
     private static List<string> Lines(SheetRead sheet) =>
         [.. sheet.Entries.Select(entry => sheet.Kind.IsList ? "- " + YamlWriter.Flow(entry.Value) : RowsEdit.Entry(entry))];
 
-    private static ImportedSheet Told(SheetRead sheet, IReadOnlyList<Finding> findings) => new(findings)
+    // What is merely asked about the job and its other sheets is asked when the job is checked.
+    private static ImportedSheet Told(SheetRead sheet, IReadOnlyList<Finding> findings) => new([.. findings.Where(finding => finding.Severity == Severity.Error || finding.At.File == sheet.Plan.File)])
     {
         Facts = sheet.Facts,
         Columns = [.. sheet.Columns.Select(column => Column(column, sheet.Plan))],

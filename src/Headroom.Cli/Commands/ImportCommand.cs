@@ -10,8 +10,7 @@ internal static class ImportCommand
 {
     private static readonly string[] Notes =
     [
-        "SHEET is a CSV file as spreadsheet programs save it; it is never changed. Without --write the job is not changed either. With --write the rows go into the job file, all or none, and everything else stays as it was.",
-        "The same options may stand in the job under 'sheets:'; then the sheet is read with the job each time. docs/sheets.md tells more.",
+        "SHEET is a CSV file as spreadsheet programs save it; it is never changed. With --write its rows go into the job file, all or none, and everything else stays as it was. To read it with the job each time, name it there under 'sheets:' (docs/sheets.md).",
     ];
 
     /// <summary>Builds the command.</summary>

@@ -16,8 +16,8 @@ internal sealed class ImportOptions
     private readonly ValueOption _otherwise = PairOption.Of("--otherwise", "FIELD=VALUE", "what holds where a row says nothing: from=cupboard");
     private readonly ValueOption _separator = new ValueOption("--separator", string.Join('|', SheetImport.Separators), "what stands between cells; otherwise it is found").OneOf([.. SheetImport.Separators]);
     private readonly ValueOption _decimals = new ValueOption("--decimals", string.Join('|', SheetImport.Decimals), "the decimal sign; otherwise the numbers tell").OneOf([.. SheetImport.Decimals]);
-    private readonly ValueOption _days = new ValueOption("--days", "ORDER", $"the order of days: {Words.Or(SheetImport.Days)}").OneOf([.. SheetImport.Days]);
-    private readonly ValueOption _encoding = new ValueOption("--encoding", "NAME", $"the encoding: {Words.Or(SheetImport.Encodings)}; otherwise the bytes tell").OneOf([.. SheetImport.Encodings]);
+    private readonly ValueOption _days = new ValueOption("--days", "ORDER", Words.Or(SheetImport.Days)).OneOf([.. SheetImport.Days]);
+    private readonly ValueOption _encoding = new ValueOption("--encoding", "NAME", $"{Words.Or(SheetImport.Encodings)}; otherwise found").OneOf([.. SheetImport.Encodings]);
     private readonly ValueOption _catalogue = new("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
     private readonly FlagOption _write = new("--write", "writes the rows into the job file");
     private readonly FlagOption _all = new("--all", "lists every row, however many");

@@ -46,6 +46,23 @@ public static class CatalogueFiles
         return book.Over(under);
     }
 
+    /// <summary>Makes the models that a text names, so that whoever asks for them later need not wait.</summary>
+    /// <param name="catalogue">The catalogue.</param>
+    /// <param name="text">The text, such as that of a job file.</param>
+    public static void ReadAhead(Catalogue catalogue, string text)
+    {
+        foreach (var kind in ModelKinds.All)
+        {
+            if (kind.Shelf(catalogue) is not { } shelf)
+                continue;
+            foreach (var id in shelf.Raw.Keys)
+            {
+                if (text.Contains(id, StringComparison.Ordinal))
+                    shelf.ReadAhead(id);
+            }
+        }
+    }
+
     /// <summary>All that is written about a model of the shipped catalogue.</summary>
     /// <param name="kindOrAny">The kind as a file has it, such as <c>switches</c>; empty for any kind.</param>
     /// <param name="id">The name of the model.</param>

@@ -18,10 +18,11 @@ internal static class JobSource
     /// <param name="models">The models it was read with; null when they could not be read.</param>
     public static Loaded<Job> Read(string job, IReadOnlyList<string> catalogues, Desk desk, out Catalogue? models)
     {
-        var shipped = Models(catalogues);
-        models = shipped.Ok ? shipped.Value : null;
-        var read = job == "-" ? FromInput(desk, models) : JobFile.Read(PathOf(job), models);
-        return read with { Findings = [.. shipped.Findings, .. read.Findings] };
+        var (text, name) = job == "-" ? (FromInput(desk), StandardInput) : (TextFile.Read(PathOf(job)), PathOf(job));
+        var ahead = ModelsAhead.Start(catalogues, text.Value ?? "");
+        var read = text.Value is null ? new(null, text.Findings) : JobFile.ParseMeanwhile(text.Value, name, job == "-" ? null : JobFile.FolderOf(name), () => ahead.Usable);
+        models = ahead.Usable;
+        return read with { Findings = [.. ahead.Models.Findings, .. read.Findings] };
     }
 
     /// <summary>Reads the shipped models, then the firm's own over them.</summary>
@@ -44,10 +45,9 @@ internal static class JobSource
     /// <summary>The file that a person means: in a folder, the job in it.</summary>
     public static string PathOf(string job) => Directory.Exists(job) ? Path.Combine(job, FileInFolder) : job;
 
-    private static Loaded<Job> FromInput(Desk desk, Catalogue? models)
+    private static Loaded<string> FromInput(Desk desk)
     {
         using var input = desk.Input();
-        var text = TextFile.Read(input, StandardInput);
-        return text.Value is null ? new(null, text.Findings) : JobFile.Parse(text.Value, StandardInput, models);
+        return TextFile.Read(input, StandardInput);
     }
 }

@@ -12,65 +12,76 @@ internal static class NumberingQuestions
     /// <summary>Asks about the drops and the endpoints that were written one by one; one question a series.</summary>
     public static void Ask(Survey survey, Slips slips)
     {
-        Series(survey.Drops.Select(d => (d.Id, d.At)), "drops", slips);
-        Series(survey.Endpoints.Where(e => e.CountedAs is null).Select(e => (e.Id, e.At)), "endpoints", slips);
-    }
+        var drops = new Dictionary<string, NumberedSeries>();
+        foreach (var drop in survey.Drops)
+            Put(drop.Id, drop.At, drops);
+        Gaps(drops, "drops", slips);
 
-    private static void Series(IEnumerable<(string Id, Place At)> things, string what, Slips slips)
-    {
-        var series = new Dictionary<(string Prefix, int Width), List<(int Number, Place At)>>();
-        foreach (var (id, at) in things)
+        var endpoints = new Dictionary<string, NumberedSeries>();
+        foreach (var endpoint in survey.Endpoints)
         {
-            if (Split(id) is not { } part)
-                continue;
-            // Without leading zeros 9 and 10 are of one series; with them the width tells series apart.
-            var key = (part.Prefix, part.Digits[0] == '0' ? part.Digits.Length : 0);
-            if (!series.TryGetValue(key, out var members))
-                series[key] = members = [];
-            members.Add((part.Number, at));
+            if (endpoint.CountedAs is null)
+                Put(endpoint.Id, endpoint.At, endpoints);
         }
 
-        foreach (var ((prefix, width), members) in Together(series))
-            Gaps((prefix, width, what), members, slips);
+        Gaps(endpoints, "endpoints", slips);
     }
 
-    // K-01 has a leading zero and K-12 has none: numbers without one join the only series of their prefix that has as many digits.
-    private static Dictionary<(string Prefix, int Width), List<(int Number, Place At)>> Together(
-        Dictionary<(string Prefix, int Width), List<(int Number, Place At)>> series)
+    private static void Put(string id, Place at, Dictionary<string, NumberedSeries> series)
     {
-        foreach (var ((prefix, width), members) in series.Where(s => s.Key.Width > 0).ToList())
-        {
-            if (!series.TryGetValue((prefix, 0), out var plain))
-                continue;
-            members.AddRange(plain.Where(m => m.Number.ToString(CultureInfo.InvariantCulture).Length == width));
-            plain.RemoveAll(m => m.Number.ToString(CultureInfo.InvariantCulture).Length == width);
-        }
-
-        return series;
-    }
-
-    private static void Gaps((string Prefix, int Width, string What) series, List<(int Number, Place At)> members, Slips slips)
-    {
-        if (members.Count < FewestOfASeries)
+        if (Split(id) is not { } part)
             return;
-        var sorted = members.DistinctBy(m => m.Number).OrderBy(m => m.Number).ToList();
-        var missing = sorted[^1].Number - (long)sorted[0].Number + 1 - sorted.Count;
+        // Without leading zeros 9 and 10 are of one series; with them the width tells series apart.
+        var width = part.Digits[0] == '0' ? part.Digits.Length : 0;
+        var key = Key(part.Prefix, width);
+        if (!series.TryGetValue(key, out var members))
+            series[key] = members = new NumberedSeries(part.Prefix, width);
+        members.Add(part.Number, at);
+    }
+
+    private static string Key(string prefix, int width) => string.Create(CultureInfo.InvariantCulture, $"{width} {prefix}");
+
+    private static void Gaps(Dictionary<string, NumberedSeries> series, string what, Slips slips)
+    {
+        // K-01 has a leading zero and K-12 has none: numbers without one join the only series of their prefix that has as many digits.
+        foreach (var padded in series.Values)
+        {
+            if (padded.Width > 0 && series.TryGetValue(Key(padded.Prefix, 0), out var plain))
+                plain.Move(padded.Width, padded);
+        }
+
+        foreach (var members in series.Values)
+            Gaps(members, what, slips);
+    }
+
+    private static void Gaps(NumberedSeries series, string what, Slips slips)
+    {
+        if (series.Count < FewestOfASeries)
+            return;
+        var sorted = series.Sorted();
+        var missing = sorted[^1] - (long)sorted[0] + 1 - sorted.Length;
         // More numbers missing than there: these are room numbers or the like, not a count.
-        if (missing == 0 || missing >= sorted.Count)
+        if (missing == 0 || missing >= sorted.Length)
             return;
-        var behind = sorted.Zip(sorted.Skip(1)).First(pair => pair.Second.Number > pair.First.Number + 1);
-        slips.Add(RuleCodes.NumberingGap, behind.Second.At, Said(series, sorted.ConvertAll(m => m.Number)), series.Prefix);
+        var behind = 1;
+        while (sorted[behind] == sorted[behind - 1] + 1)
+            behind++;
+        slips.Add(RuleCodes.NumberingGap, series.PlaceOf(sorted[behind]), Said(series, what, sorted), series.Prefix);
     }
 
-    private static Said Said((string Prefix, int Width, string What) series, List<int> numbers)
+    private static Said Said(NumberedSeries series, string what, int[] numbers)
     {
-        var gaps = numbers.Zip(numbers.Skip(1)).Where(pair => pair.Second > pair.First + 1)
-            .Select(pair => pair.Second == pair.First + 2
-                ? Name(pair.First + 1)
-                : $"{Name(pair.First + 1)}..{Name(pair.Second - 1)}")
-            .ToList();
+        var gaps = new List<string>();
+        for (var i = 1; i < numbers.Length; i++)
+        {
+            if (numbers[i] == numbers[i - 1] + 2)
+                gaps.Add(Name(numbers[i] - 1));
+            else if (numbers[i] > numbers[i - 1] + 2)
+                gaps.Add($"{Name(numbers[i - 1] + 1)}..{Name(numbers[i] - 1)}");
+        }
+
         return new(
-            $"in the {series.What} {Name(numbers[0])} to {Name(numbers[^1])} there is no {Slips.Some(gaps)}",
+            $"in the {what} {Name(numbers[0])} to {Name(numbers[^1])} there is no {Slips.Some(gaps)}",
             "a series of labels usually runs through",
             "Was one forgotten? Nothing is wrong when there is none.");
 

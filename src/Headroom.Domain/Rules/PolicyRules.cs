@@ -51,5 +51,5 @@ internal static class PolicyRules
         $"Write it with its unit, such as '20 %' or '2 {unit}'.");
 
     private static bool Is<T>(string text)
-        where T : struct, IQuantity<T> => QuantityText.Read<T>(text, default, out _) is not null;
+        where T : struct, IQuantity<T> => QuantityText.Read<T>(text, Findings.Place.None, out _) is not null;
 }

@@ -88,10 +88,20 @@ internal static class PortRules
         slips.Add(RuleCodes.UnitFull, injector.At, said, injector.Id);
     }
 
+    private static int? PortsOf(SwitchModel? model)
+    {
+        if (model is null)
+            return null;
+        var ports = 0;
+        foreach (var group in model.Ports)
+            ports += group.Last - group.First + 1;
+        return ports;
+    }
+
     private static void Full(string id, int cords, DesignView view, Slips slips)
     {
         var (model, ports, at) = view.Switches.TryGetValue(id, out var unit)
-            ? (unit.Model, view.ModelOf(unit)?.Ports.Sum(g => g.Last - g.First + 1), unit.At)
+            ? (unit.Model, PortsOf(view.ModelOf(unit)), unit.At)
             : (view.Injectors[id].Model, view.ModelOf(view.Injectors[id])?.Ports, view.Injectors[id].At);
         if (ports is not { } has || cords <= has)
             return;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Headroom.Domain.Jobs;
 
 namespace Headroom.Domain.Rules;
@@ -8,7 +9,7 @@ internal static class RackRules
     /// <summary>Checks the rack places of a whole design.</summary>
     public static void Check(DesignView view, JobNames names, Slips slips)
     {
-        var filled = new Dictionary<(string Rack, int Unit), string>();
+        var filled = new Dictionary<string, string>();
         foreach (var unit in view.Units)
         {
             if (unit.Standing is not { In: { } id, Unit: { } lowest } || !names.Racks.TryGetValue(id, out var rack))
@@ -36,19 +37,21 @@ internal static class RackRules
     }
 
     // Things without rack height stand on shelves, where two may share a unit: they are not compared.
-    private static void Fill(StandingUnit unit, (string Rack, int Lowest) at, Dictionary<(string Rack, int Unit), string> filled, Slips slips)
+    private static void Fill(StandingUnit unit, (string Rack, int Lowest) at, Dictionary<string, string> filled, Slips slips)
     {
         if (unit.Body?.Units is null)
             return;
         for (var u = at.Lowest; u < at.Lowest + Height(unit); u++)
         {
-            if (filled.TryAdd((at.Rack, u), unit.Id))
+            if (filled.TryAdd(Place(at.Rack, u), unit.Id))
                 continue;
             var said = new Said(
-                $"{unit.Id} fills unit {u} of rack {at.Rack}, where {filled[(at.Rack, u)]} is already",
+                $"{unit.Id} fills unit {u} of rack {at.Rack}, where {filled[Place(at.Rack, u)]} is already",
                 "a rack unit holds one thing",
                 "Put one of them elsewhere.");
             slips.Add(RuleCodes.UnitsOverlap, unit.At, said, unit.Id);
         }
     }
+
+    private static string Place(string rack, int unit) => string.Create(CultureInfo.InvariantCulture, $"{unit} {rack}");
 }

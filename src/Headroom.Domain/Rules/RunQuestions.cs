@@ -34,7 +34,9 @@ internal static class RunQuestions
         var lengths = drop.Pieces.Where(p => !IsFibre(p, catalogue)).Select(p => p.Length).OfType<Given<Metres>>().ToList();
         if (lengths.Count == 0)
             return;
-        var metres = lengths.Sum(l => l.Value.Value);
+        var metres = 0.0;
+        foreach (var length in lengths)
+            metres += length.Value.Value;
         var whole = drop.Pieces.All(p => p.Length is not null);
         if (metres > MostMetres + 1e-9)
             slips.Add(RuleCodes.LongRun, lengths[0].At, Long(drop, metres));

@@ -9,4 +9,4 @@ namespace Headroom.Domain.Rules;
 /// <param name="Standing">Where it stands.</param>
 /// <param name="Body">Its model's body; null when the model is not known.</param>
 /// <param name="At">Where it is written.</param>
-internal readonly record struct StandingUnit(string Id, Standing Standing, Body? Body, Place At);
+internal sealed record StandingUnit(string Id, Standing Standing, Body? Body, Place At);

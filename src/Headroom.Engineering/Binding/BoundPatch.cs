@@ -10,6 +10,9 @@ namespace Headroom.Engineering.Binding;
 /// <param name="Assumed">True when nobody patched it and the first free port that suits was taken.</param>
 public sealed record BoundPatch(string What, BoundSwitch? Switch, BoundInjector? Injector, int Port, bool Assumed)
 {
+    /// <summary>The id of the switch or injector.</summary>
+    public string Unit => Switch?.Id ?? Injector!.Id;
+
     /// <summary>The port as people write it.</summary>
     public PortRef Ref => Switch is not null ? new(Switch.Id, Port) : new(Injector!.Id, Injector.Model.Ports > 1 ? Port : null);
 }

@@ -38,7 +38,7 @@ internal static class GrantEntries
     }
 
     // Made once: thousands of entries have the same.
-    private static readonly string[] Plain = [.. DeviceDraws.States.Select(state => $"watts from its port, {PowerWords.OfDevice(state)}")];
+    private static readonly string[] Plain = [.. DeviceDraws.States.Select(state => $"port watts, {PowerWords.Brief(state)}")];
 
     private static readonly string[] AssumedRun = ["run not known: the worst loss that the class allows for was taken"];
 
@@ -47,8 +47,8 @@ internal static class GrantEntries
         : VoltsEntries.ClassQuestion(port);
 
     private static string What(PoweredPort port, bool dark) =>
-        dark ? $"watts from its port: asks class {port.AskedClass}, is granted {port.GrantedClass}, stays dark"
-        : port.Demoted ? $"watts from its port: asks class {port.AskedClass}, is granted {port.GrantedClass}"
+        dark ? $"port watts: class {port.GrantedClass}, dark"
+        : port.Demoted ? $"port watts, class {port.AskedClass} as {port.GrantedClass}"
         : Plain[(int)port.Worst];
 
     private static List<string> Advice(PoweredPort port)

@@ -25,7 +25,7 @@ internal static class InjectorEntries
             Discipline = PowerLedger.Discipline,
             Subject = injector.Injector.Id,
             Quantity = of.Quantity,
-            What = $"{of.Quantity} it gives, {PowerWords.OfDevice(injector.State)}",
+            What = $"{of.Quantity} it gives, {PowerWords.Brief(injector.State)}",
             Unit = of.Unit,
             Kind = of.Kind,
             Demand = of.Demand,

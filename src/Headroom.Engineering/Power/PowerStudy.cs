@@ -29,11 +29,24 @@ public static class PowerStudy
                 live.Add(new LivePin(patch, null, passive.Volts.Value.Value));
         }
 
-        var byUnit = ports.ToLookup(port => port.Port.Ref.Unit);
+        var byUnit = ByUnit(ports);
         return new PowerResult(
             bound, ports, unserved, live,
-            [.. bound.Switches.Select(s => Switch(s, [.. byUnit[s.Id]]))],
-            [.. bound.Injectors.Select(i => Injector(i, [.. byUnit[i.Id]]))]);
+            [.. bound.Switches.Select(s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? []))],
+            [.. bound.Injectors.Select(i => Injector(i, byUnit.GetValueOrDefault(i.Id) ?? []))]);
+    }
+
+    private static Dictionary<string, List<PoweredPort>> ByUnit(List<PoweredPort> ports)
+    {
+        var byUnit = new Dictionary<string, List<PoweredPort>>();
+        foreach (var port in ports)
+        {
+            if (!byUnit.TryGetValue(port.Port.Unit, out var own))
+                byUnit[port.Port.Unit] = own = [];
+            own.Add(port);
+        }
+
+        return byUnit;
     }
 
     private static SwitchPower Switch(BoundSwitch s, IReadOnlyList<PoweredPort> ports)

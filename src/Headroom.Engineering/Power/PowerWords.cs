@@ -25,6 +25,26 @@ internal static class PowerWords
         _ => "while it starts",
     };
 
+    /// <summary>A state in a word, for the column that names a limit.</summary>
+    public static string Brief(PowerState state) => state switch
+    {
+        PowerState.Typical => "ordinary",
+        PowerState.Peak => "peak",
+        PowerState.Night => "night",
+        PowerState.Frost => "frost",
+        _ => "restart",
+    };
+
+    /// <summary>What is counted in a state, in a word or two for the column that names a limit.</summary>
+    public static string BriefCount(WholeSetting setting, PowerState state) => (state == PowerState.Start ? setting.AtStart.ToString() : setting.ReservesBy.ToString()) switch
+    {
+        nameof(ReservesBy.Class) => "by class",
+        nameof(ReservesBy.PortLimit) => "by limit",
+        nameof(ReservesBy.Negotiated) => "negotiated",
+        nameof(ReservesBy.Autoclass) => "autoclass",
+        _ => "as drawn",
+    };
+
     /// <summary>A way of reserving in words.</summary>
     public static string Of(ReservesBy by) => by switch
     {

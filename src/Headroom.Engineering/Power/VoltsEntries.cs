@@ -11,7 +11,7 @@ internal static class VoltsEntries
     private const double OhmsSpread = 0.03;
 
     // Made once: thousands of entries have the same.
-    private static readonly string[] What = [.. DeviceDraws.States.Select(state => $"volts at the far end, {PowerWords.OfDevice(state)}")];
+    private static readonly string[] What = [.. DeviceDraws.States.Select(state => $"far-end volts, {PowerWords.Brief(state)}")];
 
     private const string NotPatched = "not patched: a free port that suits was taken";
 
@@ -40,7 +40,7 @@ internal static class VoltsEntries
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "volts",
-            What = nowhere ? "volts at the far end: the run cannot carry it" : What[(int)port.Worst],
+            What = nowhere ? "far-end volts: none" : What[(int)port.Worst],
             Unit = "V",
             Kind = "volts",
             Sense = Sense.AtLeast,
@@ -80,7 +80,7 @@ internal static class VoltsEntries
             Discipline = PowerLedger.Discipline,
             Subject = name,
             Quantity = "volts",
-            What = "volts at the far end",
+            What = "far-end volts",
             Unit = "V",
             Kind = "volts",
             Sense = Sense.AtLeast,

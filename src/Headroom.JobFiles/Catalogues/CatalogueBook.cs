@@ -50,6 +50,8 @@ internal sealed class CatalogueBook
         foreach (var (kind, ids) in _toCheck)
             kind.Check(catalogue, ids, _reader);
         _findings.AddRange(_reader.Findings);
+        if (_findings.Count == 0)
+            return new(_broken ? null : catalogue, []);
         // A model that is like another with a slip has the same slip at the same place.
         var once = _findings.DistinctBy(finding => (finding.Code, finding.At));
         return new(_broken ? null : catalogue, [.. once.OrderBy(finding => finding.At.File, StringComparer.Ordinal).ThenBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)]);

@@ -15,9 +15,9 @@ internal static class IntakeFields
     private static readonly Field<Given<Watts>> Asks = new("asks", Sensible.PortWatts, "What it asks for over LLDP, at the device.", "21.3 W");
     private static readonly Field<bool> Autoclass = new("autoclass", Shapes.Yes, "Whether it takes part in Autoclass.", "yes");
 
-    private static readonly Field<WhenDemoted> Demoted = new(
+    private static readonly Field<Enum> Demoted = new(
         "when demoted",
-        new WordShape<WhenDemoted>(("runs", WhenDemoted.Runs), ("stays dark", WhenDemoted.StaysDark)),
+        new WordShape<Enum>(("runs", WhenDemoted.Runs), ("stays dark", WhenDemoted.StaysDark)),
         "What it does when the port grants a lower class.",
         "runs");
 
@@ -36,7 +36,7 @@ internal static class IntakeFields
             values.Get(Most),
             values.Get(Asks),
             values.Maybe(Autoclass) ?? false,
-            values.Maybe(Demoted),
+            (WhenDemoted?)values.Get(Demoted),
             values.Get(Capacitance),
             values.Get(LeastDraw)));
 }

@@ -36,8 +36,8 @@ internal sealed class LazyLines
     private void Look(string text, (int Start, int End) at, int line)
     {
         var content = text.AsSpan(at.Start, at.End - at.Start).TrimEnd();
-        var depth = content.IndexOfAnyExcept(' ');
-        if (depth < 0 || depth > Depth || content[depth] == '#')
+        var depth = content.Length - content.TrimStart(' ').Length;
+        if (content.IsEmpty || depth > Depth || content[depth] == '#')
             return;
         if (depth == Depth && content.IndexOf(" #") is var remark and > 0)
             content = content[..remark].TrimEnd();

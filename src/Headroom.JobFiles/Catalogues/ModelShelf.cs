@@ -40,6 +40,9 @@ internal sealed class ModelShelf<T>(ModelKind<T> kind, IReadOnlyDictionary<strin
     }
 
     /// <inheritdoc/>
+    public void ReadAhead(string id) => Make(id);
+
+    /// <inheritdoc/>
     public YamlNode? Whole(string id) => Likeness.Whole(kind, raw, id, null);
 
     /// <inheritdoc/>

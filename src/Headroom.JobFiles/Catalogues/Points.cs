@@ -13,7 +13,16 @@ internal static class Points
     /// <summary>The entries in rising order of their keys; of two alike the first is kept, with a finding.</summary>
     public static IReadOnlyList<Entry<TKey, T>> InOrder<TKey, T>(IReadOnlyList<Entry<TKey, T>> entries, Func<TKey, double> key, FieldReader reader)
     {
-        var sorted = entries.OrderBy(entry => key(entry.Key)).ToList();
+        var sorted = new List<Entry<TKey, T>>(entries.Count);
+        // Nearly always written in order already; this keeps those alike in the order written.
+        foreach (var entry in entries)
+        {
+            var at = sorted.Count;
+            while (at > 0 && key(sorted[at - 1].Key) > key(entry.Key))
+                at--;
+            sorted.Insert(at, entry);
+        }
+
         for (var i = sorted.Count - 1; i > 0; i--)
         {
             if (key(sorted[i].Key) > key(sorted[i - 1].Key))

@@ -36,7 +36,7 @@ internal static class PortFields
     private static readonly Field<OrNone<string>> Power = new("power", Powers, "The type of port power (IEEE 802.3), or none.", "at") { IsRequired = true };
 
     /// <summary>Groups of ports by their numbers.</summary>
-    public static MapShape<(int First, int Last), PortGroup> Map { get; } = new(
+    public static MapShape<PortRange, PortGroup> Map { get; } = new(
         "ports",
         new PortNumbersShape(),
         new ObjectShape<PortGroup>("group of ports", [Speed, Media, Power, Passive], values =>
@@ -56,7 +56,7 @@ internal static class PortFields
     };
 
     /// <summary>The groups in order, checked for ports that are in two or in none.</summary>
-    public static IReadOnlyList<PortGroup> Groups(IReadOnlyList<Entry<(int First, int Last), PortGroup>> entries, FieldReader reader)
+    public static IReadOnlyList<PortGroup> Groups(IReadOnlyList<Entry<PortRange, PortGroup>> entries, FieldReader reader)
     {
         var groups = entries.OrderBy(entry => entry.Key.First).ToList();
         for (var i = 0; i < groups.Count; i++)

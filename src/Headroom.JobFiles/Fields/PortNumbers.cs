@@ -9,12 +9,12 @@ internal static class PortNumbers
     public const int Most = 512;
 
     /// <summary>Reads a number or a range; null when it is none.</summary>
-    public static (int First, int Last)? Read(string text)
+    public static PortRange? Read(string text)
     {
         var ends = text.Split("..", StringSplitOptions.TrimEntries);
         if (ends.Length > 2 || Number(ends[0]) is not { } first || Number(ends[^1]) is not { } last || last < first)
             return null;
-        return (first, last);
+        return new PortRange(first, last);
     }
 
     private static int? Number(string digits) =>

@@ -1,10 +1,11 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Headroom.JobFiles.Yaml;
 
 namespace Headroom.JobFiles.Fields;
 
 /// <summary>The number of a port, or a range of them: <c>5..16</c>.</summary>
-internal sealed class PortNumbersShape : ScalarShape<(int First, int Last)>
+internal sealed class PortNumbersShape : ScalarShape<PortRange>
 {
     /// <inheritdoc/>
     public override string InWords => $"the number of a port from 1 to {PortNumbers.Most}, or a range such as 5..16";
@@ -13,10 +14,9 @@ internal sealed class PortNumbersShape : ScalarShape<(int First, int Last)>
     public override JsonObject Schema(SchemaParts parts) => SchemaParts.Pattern(@"^[0-9]{1,3}(\s*[.][.]\s*[0-9]{1,3})?$", "string", "integer");
 
     /// <inheritdoc/>
-    protected override bool ReadText(YamlScalar scalar, FieldReader reader, out (int First, int Last) value)
+    protected override bool ReadText(YamlScalar scalar, FieldReader reader, [MaybeNullWhen(false)] out PortRange value)
     {
-        var read = PortNumbers.Read(scalar.Text);
-        value = read ?? default;
-        return read is not null || Refuse(Slips.NotAPort, scalar, reader, "write the number as it is printed on the unit, the smaller end of a range first");
+        value = PortNumbers.Read(scalar.Text);
+        return value is not null || Refuse(Slips.NotAPort, scalar, reader, "write the number as it is printed on the unit, the smaller end of a range first");
     }
 }

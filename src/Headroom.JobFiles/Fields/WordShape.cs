@@ -21,16 +21,21 @@ internal sealed class WordShape<T>(params (string Word, T Value)[] choices) : Sc
     /// <inheritdoc/>
     protected override bool ReadText(YamlScalar scalar, FieldReader reader, [MaybeNullWhen(false)] out T value)
     {
-        foreach (var (word, meaning) in choices.Concat(Also))
+        return Is(choices, scalar.Text, out value) || Is(Also, scalar.Text, out value) || Refuse(Slips.NotAChoice, scalar, reader, reader.Meant(scalar.Text, choices.Select(choice => choice.Word), "choose one of them, or leave it out when it is not known"));
+    }
+
+    private static bool Is(IReadOnlyList<(string Word, T Value)> words, string text, [MaybeNullWhen(false)] out T value)
+    {
+        for (var i = 0; i < words.Count; i++)
         {
-            if (!YamlKey.Same(word, scalar.Text))
+            if (!YamlKey.Same(words[i].Word, text))
                 continue;
-            value = meaning;
+            value = words[i].Value;
             return true;
         }
 
         value = default;
-        return Refuse(Slips.NotAChoice, scalar, reader, reader.Meant(scalar.Text, choices.Select(choice => choice.Word), "choose one of them, or leave it out when it is not known"));
+        return false;
     }
 
     private static IEnumerable<string> Spellings(string word) =>

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 
 namespace Headroom.JobFiles.Files;
@@ -13,10 +12,24 @@ internal static class OddCharacters
     // Joiners belong to the spelling of some languages, so they are asked about and not refused.
     private const string Joiners = "\u200C\u200D";
 
-    private static readonly SearchValues<char> All = SearchValues.Create(Controls() + Unseen);
+    // The lowest character that may be odd, apart from the controls.
+    private const char LowestUnseen = '\u00AD';
 
     /// <summary>The index of the next odd character, or -1.</summary>
-    public static int Next(ReadOnlySpan<char> text) => text.IndexOfAny(All);
+    public static int Next(ReadOnlySpan<char> text)
+    {
+        // A plain loop: the framework's search for many characters has to be compiled at each start, which costs more than it saves.
+        for (var i = 0; i < text.Length; i++)
+        {
+            var c = text[i];
+            if (c is >= ' ' and <= '~' or '\n' or '\r' or '\t')
+                continue;
+            if (char.IsControl(c) || (c >= LowestUnseen && Unseen.Contains(c)))
+                return i;
+        }
+
+        return -1;
+    }
 
     /// <summary>True for a control character, false for one that is merely not seen.</summary>
     public static bool IsControl(char character) => char.IsControl(character);
@@ -26,6 +39,4 @@ internal static class OddCharacters
 
     /// <summary>The character as people look it up: <c>U+202E</c>.</summary>
     public static string Name(char character) => "U+" + ((int)character).ToString("X4", CultureInfo.InvariantCulture);
-
-    private static string Controls() => new([.. Enumerable.Range(0, 0xA0).Select(c => (char)c).Where(c => char.IsControl(c) && c is not ('\t' or '\n' or '\r'))]);
 }

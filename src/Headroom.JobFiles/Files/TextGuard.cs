@@ -73,8 +73,15 @@ internal static class TextGuard
 
     private static int TabInIndentation(ReadOnlySpan<char> line)
     {
-        var content = line.IndexOfAnyExcept(' ', '\t');
-        var tab = line.IndexOf('\t');
-        return content >= 0 && line[content] != '#' && tab >= 0 && tab < content ? tab : -1;
+        var tab = -1;
+        for (var i = 0; i < line.Length; i++)
+        {
+            if (line[i] is not (' ' or '\t'))
+                return line[i] == '#' ? -1 : tab;
+            if (line[i] == '\t' && tab < 0)
+                tab = i;
+        }
+
+        return -1;
     }
 }

@@ -47,7 +47,10 @@ internal sealed class EndpointRows(FieldReader reader)
     {
         var before = _counted.GetValueOrDefault(model);
         _counted[model] = before + count;
-        return [.. Enumerable.Range(before + 1, count).Select(number => $"{model}-{number}")];
+        var names = new List<string>(count);
+        for (var number = before + 1; number <= before + count; number++)
+            names.Add($"{model}-{number}");
+        return names;
     }
 
     private string? ModelOf(EndpointKey key, EndpointDraft draft, Place at)

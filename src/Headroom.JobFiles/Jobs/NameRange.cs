@@ -21,7 +21,10 @@ internal static class NameRange
         if (!padded && from[0] == '0')
             return null;
         var format = padded ? new string('0', from.Length) : "0";
-        return [.. Enumerable.Range(low, high - low + 1).Select(n => prefix + n.ToString(format, CultureInfo.InvariantCulture))];
+        var names = new string[high - low + 1];
+        for (var i = 0; i < names.Length; i++)
+            names[i] = prefix + (low + i).ToString(format, CultureInfo.InvariantCulture);
+        return names;
     }
 
     private static int DigitsAt(string name)

@@ -34,5 +34,5 @@ internal sealed class PortShape : ScalarShape<IReadOnlyList<PortRef>>
     }
 
     private static List<PortRef>? Ports(string unit, string numbers) =>
-        PortNumbers.Read(numbers) is { } range ? [.. Enumerable.Range(range.First, range.Last - range.First + 1).Select(port => new PortRef(unit, port))] : null;
+        PortNumbers.Read(numbers) is { } range ? [.. range.Numbers().Select(port => new PortRef(unit, port))] : null;
 }

@@ -11,24 +11,24 @@ internal static class SwitchFields
     private static readonly Field<string> Supply = new("supply", Shapes.Name("a supply of the model"), "Which of the model's supplies is fitted; without it the first.", "large");
     private static readonly Field<int> Level = new("level", new CountShape(1, 20), "The fan level it runs at.", "2");
 
-    private static readonly Field<IReadOnlyList<Entry<(int First, int Last), Given<Watts>>>> Limits = new(
+    private static readonly Field<IReadOnlyList<Entry<PortRange, Given<Watts>>>> Limits = new(
         "port-limit",
-        new MapShape<(int, int), Given<Watts>>("", new PortNumbersShape(), Sensible.PortWatts) { KeyExample = "5..16", ThingExample = "15.4 W" },
+        new MapShape<PortRange, Given<Watts>>("", new PortNumbersShape(), Sensible.PortWatts) { KeyExample = "5..16", ThingExample = "15.4 W" },
         "The most a port may give, by port.",
         "{5..16: 15.4 W}");
 
-    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Priority>>> Priorities = new(
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Enum>>> Priorities = new(
         "priority",
-        new MapShape<IReadOnlyList<string>, Priority>(
+        new MapShape<IReadOnlyList<string>, Enum>(
             "",
             new NamesShape("an endpoint or drop, or the number of a port"),
-            new WordShape<Priority>(("critical", Priority.Critical), ("high", Priority.High), ("low", Priority.Low))) { KeyExample = "ap-1", ThingExample = "critical" },
+            new WordShape<Enum>(("critical", Priority.Critical), ("high", Priority.High), ("low", Priority.Low))) { KeyExample = "ap-1", ThingExample = "critical" },
         "Who is served first and dropped last, by endpoint, drop or port.",
         "{ap-1: critical, 3: high}");
 
-    private static readonly Field<IReadOnlyList<(int First, int Last)>> Passive = new(
+    private static readonly Field<IReadOnlyList<PortRange>> Passive = new(
         "passive",
-        new ListShape<(int First, int Last)>("port", new PortNumbersShape()) { OrOne = true },
+        new ListShape<PortRange>("port", new PortNumbersShape()) { OrOne = true },
         "The ports on which passive voltage is switched on.",
         "[9, 10]");
 
@@ -49,7 +49,7 @@ internal static class SwitchFields
         values.Get(StandingFields.FedBy),
         values.Maybe(Level),
         SettingOf(values),
-        values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(Numbers).Distinct()] : null,
+        values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(range => range.Numbers()).Distinct()] : null,
         values.At);
 
     private static PowerSetting SettingOf(Values values)
@@ -59,9 +59,9 @@ internal static class SwitchFields
         foreach (var (key, name) in values.List(Priorities).SelectMany(entry => entry.Key.Select(name => (entry, name))))
         {
             if (PortNumbers.Read(name) is { } port)
-                byPort[port.First] = key.Value;
+                byPort[port.First] = (Priority)key.Value;
             else
-                byName[name] = key.Value;
+                byName[name] = (Priority)key.Value;
         }
 
         return SettingFields.Build(values) with { PortLimits = LimitsOf(values), Priorities = byPort, EndpointPriorities = byName };
@@ -73,12 +73,10 @@ internal static class SwitchFields
         var places = new Dictionary<string, Domain.Findings.Place>();
         foreach (var entry in values.List(Limits))
         {
-            foreach (var port in Numbers(entry.Key).Where(port => Named.First($"port {port}", entry.At, places, values.Reader)))
+            foreach (var port in entry.Key.Numbers().Where(port => Named.First($"port {port}", entry.At, places, values.Reader)))
                 limits.Add(port, entry.Value);
         }
 
         return limits;
     }
-
-    private static IEnumerable<int> Numbers((int First, int Last) range) => Enumerable.Range(range.First, range.Last - range.First + 1);
 }

@@ -37,14 +37,14 @@ public class DesignLineageTests
     [Fact]
     public void Links_written_anew_replace_all_inherited_ones()
     {
-        var whole = Second(d => d with { Uplinks = [new(new("sw-2", 9), new("line", null), null, null, null, default)] });
+        var whole = Second(d => d with { Uplinks = [new(new("sw-2", 9), new("line", null), null, null, null, Findings.Place.None)] });
         Assert.Equal("sw-2/9", Assert.Single(whole.Uplinks!).From.ToString());
     }
 
     [Fact]
     public void A_drop_patched_anew_keeps_its_place_in_the_list()
     {
-        var whole = Second(d => d with { Patch = [new("K-02", new("sw-2", 5), default), new("new", new("sw-2", 6), default)] });
+        var whole = Second(d => d with { Patch = [new("K-02", new("sw-2", 5), Findings.Place.None), new("new", new("sw-2", 6), Findings.Place.None)] });
         Assert.Equal(["K-01", "K-02", "K-03", "radio-1", "new"], whole.Patch.Select(p => p.What));
         Assert.Equal("sw-2/5", whole.Patch[1].To.ToString());
     }

@@ -91,7 +91,7 @@ public sealed class PortPowerTests
     {
         var modest = On(PoeType.Type2, Site.Device("ap", 6, 14, 24, 18)).Entry("power/x/watts");
         Assert.Equal(Verdict.Clear, modest.Studied);
-        Assert.Contains("asks class 6, is granted 4", modest.What, StringComparison.Ordinal);
+        Assert.Contains("class 6 as 4", modest.What, StringComparison.Ordinal);
         Assert.Equal(Verdict.Short, On(PoeType.Type2, Site.Device("ap", 6, 14, 44, 18)).Entry("power/x/watts").Studied);
         var stubborn = Site.Device("ap", 6, 14, 24, 18);
         stubborn = stubborn with { Power = stubborn.Power! with { WhenDemoted = WhenDemoted.StaysDark } };

@@ -11,8 +11,14 @@ public sealed class ColdStartTests : IDisposable
     {
         var start = Run.HeadroomStart("study", "examples/barn-vets/job.yaml");
         Assert.SkipUnless(start.File == "dotnet", "Another executable is tested than the one built here.");
-        foreach (var file in Directory.GetFiles(Path.GetDirectoryName(start.Arguments[0])!))
-            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
+        var built = Path.GetDirectoryName(start.Arguments[0])!;
+        foreach (var file in Directory.GetFiles(built, "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(_folder, Path.GetRelativePath(built, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+
         File.WriteAllText(Path.Combine(_folder, "Sep.dll"), "");
         Assert.True(Study("examples/barn-vets/job.yaml").ExitCode < 2);
         Assert.Equal(2, Study("examples/print-shop/job.yaml").ExitCode);

@@ -13,6 +13,9 @@ internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, 
 {
     private const int Utf8 = 65001;
 
+    /// <summary>Whether the messages go to a terminal, so that progress is worth telling.</summary>
+    public bool SomebodyLooksOn { get; init; }
+
     /// <summary>The desk of this process.</summary>
     public static Desk OfProcess()
     {
@@ -23,7 +26,7 @@ internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, 
             Writer(Console.OpenStandardError(), Console.IsErrorRedirected),
             Console.OpenStandardInput,
             new Pen(unicode, colour),
-            DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime));
+            DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)) { SomebodyLooksOn = !Console.IsErrorRedirected && !IsDumb };
     }
 
     private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";

@@ -49,7 +49,7 @@ internal static class Shell
         // No response files and no bundles of letters: a file name may begin with @, and every option has a whole word.
         var parsed = command.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         if (Array.Exists(words, word => word is "--help" or "-h"))
-            return HelpPage.Write(desk.Out, parsed.CommandResult.Command);
+            return (parsed.CommandResult.Command as HeadroomCommand)?.HelpOf?.Invoke(words) is { } part ? Print(desk, part) : HelpPage.Write(desk.Out, parsed.CommandResult.Command);
         var errors = UsageErrors.Of(parsed);
         return errors.Count > 0
             ? Refuse(desk, errors, $"headroom {UsageErrors.PathOf(parsed.CommandResult)} --help")

@@ -30,7 +30,7 @@ public static class CautionTable
     public static Caution CopperClad { get; } = new(
         "COPPER-CLAD",
         "Copper-clad conductors are not allowed by the cabling standards and grow warmer under load: do not feed devices over them; replace the run.",
-        "a powered run has copper-clad conductors",
+        "a run or cord has copper-clad conductors",
         "whoever installs the cabling, under the local code");
 
     /// <summary>Fitting another supply.</summary>
@@ -47,6 +47,42 @@ public static class CautionTable
         "a supply has a direct-current input",
         "a person trained for it, under the local code");
 
+    /// <summary>Mains beside data cables.</summary>
+    public static Caution MainsBeside { get; } = new(
+        "MAINS-BESIDE",
+        "Mains lies beside these cables: the local code comes before any distance given here, and mains wiring is neither moved nor opened to make room.",
+        "a pathway has mains circuits beside it",
+        "a licensed person under the local code, for anything that touches the mains");
+
+    /// <summary>A pull that is too long or has too many bends.</summary>
+    public static Caution HardPull { get; } = new(
+        "HARD-PULL",
+        "More than 30 m or two right-angle bends between pull points: the pull may pass the 110 N that a cable stands. Put in a pull box, or pull from the middle.",
+        "a pathway's longest pull is above 30 m, or it has more than two bends between pull points",
+        "whoever pulls the cable, two people, never by a machine without a gauge");
+
+    /// <summary>A bend that is too tight.</summary>
+    public static Caution TightBend { get; } = new(
+        "TIGHT-BEND",
+        "The tightest bend is below what the conduit or the cables in it need: pairs are pushed apart there and the run may fail its test.",
+        "a pathway's bend radius is below that of the conduit or of a cable in it",
+        "whoever installs the pathway");
+
+    /// <summary>Light in a fibre.</summary>
+    public static Caution Laser { get; } = new(
+        "LASER",
+        "Light that cannot be seen leaves the ends of these fibres and modules: never look into them, cap what is not plugged.",
+        "an uplink runs on fibre",
+        "a person instructed under IEC 60825-2");
+
+    /// <summary>A cabinet that keeps sound keeps heat as well.</summary>
+    public static Caution WarmCabinet { get; } = new(
+        "WARM-CABINET",
+        "A cabinet that keeps sound in keeps heat in: warmer air makes the fans faster, and at 1.3 times the speed they are 5.7 dB louder, more than a glazed door keeps. Read the air at the inlet after a day.",
+        "a cabinet is advised against sound",
+        "whoever fits it, with a thermometer");
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Caution> All { get; } = [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent];
+    public static IReadOnlyList<Caution> All { get; } =
+        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet];
 }

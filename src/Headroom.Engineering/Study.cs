@@ -1,7 +1,9 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
+using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Binding;
+using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Readings;
 
@@ -11,7 +13,7 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -26,18 +28,33 @@ public static class Study
         var wanted = request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)];
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
         var entries = new List<LedgerEntry>();
-        IReadOnlyList<Figure> figures = [];
-        IReadOnlyList<Answer> answers = [];
+        var (figures, answers) = (new List<Func<IEnumerable<Figure>>>(), new List<Func<IEnumerable<Answer>>>());
         var board = new ReadingBoard(job);
+        // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
+        var power = PowerStudy.Of(bound);
         if (wanted.Contains(PowerLedger.Discipline))
         {
-            var power = PowerStudy.Of(bound);
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
-            figures = new LateList<Figure>(() => [.. PowerFigures.Of(power)]);
-            answers = new LateList<Answer>(() => [.. PowerAnswers.Of(power)]);
+            figures.Add(() => PowerFigures.Of(power));
+            answers.Add(() => PowerAnswers.Of(power));
         }
 
-        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), figures, answers, board.Loose())
+        if (wanted.Contains(CablingLedger.Discipline))
+        {
+            var cabling = CablingStudy.Of(bound, new CableLoads(power).Of);
+            entries.AddRange(board.Beside(CablingLedger.Entries(cabling), new CablingExpectations(cabling)));
+            figures.Add(() => CablingFigures.Of(cabling));
+        }
+
+        if (wanted.Contains(AcousticLedger.Discipline))
+        {
+            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id));
+            entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
+            figures.Add(() => AcousticFigures.Of(sound));
+            answers.Add(() => AcousticAnswers.Of(sound));
+        }
+
+        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
         {
             LooseOverrulings = Loose(job.Overrulings, entries),
         };
@@ -51,6 +68,14 @@ public static class Study
     {
         var wanted = id ?? job.Chosen ?? (job.Designs.Count > 0 ? job.Designs[0].Id : null);
         return wanted is null ? null : DesignLineage.Whole(job, wanted);
+    }
+
+    private static LateList<T> Late<T>(List<Func<IEnumerable<T>>> of) => new(() => [.. of.SelectMany(make => make())]);
+
+    private static SwitchLoad LoadOf(PowerResult power, string id)
+    {
+        var supply = power.Switches.FirstOrDefault(s => s.Switch.Id == id)?.Supply;
+        return supply is null ? SwitchLoad.NotKnown : new(supply.TypicalPortWatts, supply.WorstPortWatts);
     }
 
     private static List<LedgerEntry> Overrule(List<LedgerEntry> entries, IReadOnlyList<Overruling> overrulings)

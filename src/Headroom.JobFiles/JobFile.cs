@@ -67,8 +67,9 @@ public static class JobFile
         var reader = new FieldReader(CodePrefix);
         var job = JobFields.Shape.Read(tree, reader, out var read) ? read : null;
         var findings = new List<Finding>([.. before, .. reader.Findings]);
-        // The rules about the whole speak of things that are missing; they are asked only when nothing was left out here.
-        if (job is not null && isWhole && !reader.LeftOut)
+        // The rules about the whole speak of things that are missing; behind an error they would speak of what was left out here.
+        // Without one they must be asked: a thing that is merely empty is left out too, and what names it would dangle.
+        if (job is not null && isWhole && !(reader.LeftOut && findings.Exists(finding => finding.Severity == Severity.Error)))
             findings.AddRange(Rules(job, catalogue()));
         return new(job, YamlText.InOrder(findings));
     }

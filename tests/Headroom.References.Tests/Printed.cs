@@ -9,7 +9,10 @@ internal sealed record Printed(string Id, string What, string Expected, string U
     private const double ExactShare = 1e-12;
 
     /// <summary>Name of the row, by file and id, and of the figure in it.</summary>
-    internal string Name => $"power-and-cabling/{Id} {What}";
+    internal string Name => $"{Reference}/{Id} {What}";
+
+    /// <summary>The file of the reference that it stands in; ids repeat between files.</summary>
+    internal string Reference { get; init; } = "power-and-cabling";
 
     internal bool IsNumber => Tolerance.Length > 0;
 

@@ -1,4 +1,5 @@
 using Headroom.References.Tests.PowerAndCabling;
+using Headroom.References.Tests.Sound;
 
 namespace Headroom.References.Tests;
 
@@ -18,9 +19,19 @@ internal static class PrintedTables
         new("Reservation for an allocation (1.9)", "802.3-reservation", ReservationFigures.Work),
         new("Constant-power load behind a loop (2)", "constant-power-load", LoadFigures.Work),
         new("Conductor (3.1)", "conductor", ConductorFigures.Work),
+        new("Copper channels (3.2)", "channel", ChannelFigures.Work),
+        new("Cords (3.3)", "cords", CordFigures.Work),
+        new("Warm cable (3.4)", "warm-cable", WarmCableFigures.Work),
+        new("Bundles (4)", "bundles", BundleFigures.Work),
         new("Passive injection (5)", "passive-injection", PassiveFigures.Work),
         new("Power budgets (6.1, 6.2)", "power-budget", BudgetFigures.Work),
         new("Supplies and heat (6.4)", "supplies-and-heat", SupplyFigures.Work),
+        new("Switching capacity (7)", "switching", SwitchingFigures.Work),
+        new("Fibre (8)", "fibre", FibreFigures.Work),
+        new("Conduits, trays, pulling (9.1)", "pathways", PathwayFigures.Work),
+        new("Separation from mains (9.2)", "separation", SeparationFigures.Work),
+        new("Racks (10)", "racks", RackFigures.Work),
+        .. SoundTables.All,
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

@@ -17,4 +17,7 @@ internal sealed class HeadroomCommand(string name, string about, string usage, p
 
     /// <summary>More lines at the end of the help, such as exit codes.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>The help of a part that the words name, where the command has parts of its own; null otherwise.</summary>
+    public Func<IReadOnlyList<string>, string?>? HelpOf { get; init; }
 }

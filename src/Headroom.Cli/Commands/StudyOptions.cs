@@ -28,10 +28,10 @@ internal sealed class StudyOptions
         _format.HelpName = string.Join('|', formats);
     }
 
-    /// <summary>Adds all to a command.</summary>
-    public void AddTo(Command command)
+    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself.</summary>
+    public void AddTo(Command command, bool withDesign = true)
     {
-        foreach (var option in All)
+        foreach (var option in All.Where(option => withDesign || option != _design))
             command.Add(option);
     }
 

@@ -19,7 +19,7 @@ internal sealed class WordArgument : Argument<string[]>
         Validators.Add(result =>
         {
             var words = result.Tokens.Select(token => token.Value).ToList();
-            var options = words.Where(word => word.Length > 1 && word[0] == '-').ToList();
+            var options = words.Where(word => word.Length > 1 && word[0] == '-' && !char.IsAsciiDigit(word[1])).ToList();
             foreach (var option in options)
                 result.AddError(UsageErrors.NoOption(result, option));
             if (options.Count == 0 && words.Count > most)

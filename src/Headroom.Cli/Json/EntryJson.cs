@@ -37,6 +37,7 @@ internal static class EntryJson
         json.Number("demand", entry.Demand);
         json.Number("peak", entry.Peak);
         json.Number("limit", entry.Limit);
+        json.Number("floor", entry.Floor);
         json.Number("reserve", entry.Reserve);
         json.Number("left", entry.Left);
         json.Number("plusMinus", entry.PlusMinus);

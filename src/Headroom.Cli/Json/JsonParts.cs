@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Headroom.Domain.Ledgers;
 
 namespace Headroom.Cli.Json;
 
@@ -35,5 +36,17 @@ internal static class JsonParts
         }
 
         json.WriteEndArray();
+    }
+
+    /// <summary>How many entries a ledger has, all and by verdict.</summary>
+    public static void Counts(this Utf8JsonWriter json, Ledger ledger)
+    {
+        json.WriteStartObject("counts");
+        json.WriteNumber("entries", ledger.Entries.Count);
+        json.WriteNumber("short", ledger.Count(Verdict.Short));
+        json.WriteNumber("unknown", ledger.Count(Verdict.Unknown));
+        json.WriteNumber("tight", ledger.Count(Verdict.Tight));
+        json.WriteNumber("clear", ledger.Count(Verdict.Clear));
+        json.WriteEndObject();
     }
 }

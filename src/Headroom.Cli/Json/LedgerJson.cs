@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Headroom.Cli.Text;
 using Headroom.Domain.Ledgers;
@@ -13,32 +11,16 @@ internal static class LedgerJson
     /// <summary>The name of the shape; it changes when a program could no longer read what it read before.</summary>
     public const string Format = "headroom-ledger/1";
 
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>Writes the ledger, with workings where they are asked for.</summary>
-    public static string Write(Ledger ledger, bool workings)
+    public static string Write(Ledger ledger, bool workings) => JsonText.Of(json =>
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
-            WriteLedger(json, ledger, workings);
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
-    }
-
-    private static void WriteLedger(Utf8JsonWriter json, Ledger ledger, bool workings)
-    {
-        json.WriteStartObject();
         json.WriteString("format", Format);
         json.WriteString("job", ledger.Job);
         json.WriteString("design", ledger.Design);
         json.WriteString("on", ledger.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         json.WriteString("verdict", Words.Of(ledger.Verdict));
         json.Strings("disciplines", ledger.Disciplines);
-        WriteCounts(json, ledger);
+        json.Counts(ledger);
         json.Each("entries", ledger.Entries, entry => EntryJson.Write(json, entry, workings));
         json.Each("figures", ledger.Figures, figure => WriteFigure(json, figure, workings));
         json.Each("answers", ledger.Answers, answer => WriteAnswer(json, answer));
@@ -52,19 +34,7 @@ internal static class LedgerJson
             json.WriteString("entry", overruling.Entry);
             EntryJson.WriteReason(json, overruling);
         });
-        json.WriteEndObject();
-    }
-
-    private static void WriteCounts(Utf8JsonWriter json, Ledger ledger)
-    {
-        json.WriteStartObject("counts");
-        json.WriteNumber("entries", ledger.Entries.Count);
-        json.WriteNumber("short", ledger.Count(Verdict.Short));
-        json.WriteNumber("unknown", ledger.Count(Verdict.Unknown));
-        json.WriteNumber("tight", ledger.Count(Verdict.Tight));
-        json.WriteNumber("clear", ledger.Count(Verdict.Clear));
-        json.WriteEndObject();
-    }
+    });
 
     private static void WriteFigure(Utf8JsonWriter json, Figure figure, bool workings)
     {

@@ -2,7 +2,7 @@ using Headroom.Domain.Ledgers;
 
 namespace Headroom.Cli.Text;
 
-/// <summary>Draws an entry on one line: from zero to the limit, which stands at the same cell in every bar of a table, and beyond it.</summary>
+/// <summary>Draws an entry on one line: from its floor, which is zero for most, to the limit, which stands at the same cell in every bar of a table, and beyond it.</summary>
 /// <param name="pen">What it is drawn with.</param>
 /// <param name="width">All cells.</param>
 /// <param name="beyond">How many of them lie beyond the limit.</param>
@@ -12,19 +12,19 @@ internal sealed class Bar(Pen pen, int width, int beyond)
 
     /// <summary>The greatest share of the limit that anything of an entry comes to: 1 for an entry that reaches no further.</summary>
     public static double Reach(LedgerEntry entry) =>
-        entry.Limit is > 0 and var limit ? Math.Max(1, Math.Max(Furthest(entry), Readings(entry).DefaultIfEmpty().Max()) / limit) : 1;
+        Above(entry, entry.Limit) is > 0 and var limit ? Math.Max(1, Math.Max(Furthest(entry), Readings(entry).DefaultIfEmpty().Max()) / limit) : 1;
 
     /// <summary>The bar of an entry; blank when demand or limit is not known or the limit is nothing.</summary>
     public string Draw(LedgerEntry entry)
     {
-        if (entry.Demand is not { } demand || entry.Limit is not (> 0 and var limit))
+        if (Above(entry, entry.Demand) is not { } demand || Above(entry, entry.Limit) is not (> 0 and var limit))
             return new string(' ', width);
         var cells = new char[width];
         var asked = Cell(demand, limit);
-        var peak = Math.Max(asked, Cell(entry.Peak ?? 0, limit));
+        var peak = Math.Max(asked, Cell(Above(entry, entry.Peak) ?? 0, limit));
         for (var cell = 0; cell < width; cell++)
             cells[cell] = Sign(cell, asked, peak);
-        DrawReserve(cells, entry, asked);
+        DrawReserve(cells, entry, (asked, limit));
         DrawEnd(cells, entry, limit);
         DrawMeasured(cells, entry, limit);
         return new string(cells);
@@ -46,12 +46,12 @@ internal sealed class Bar(Pen pen, int width, int beyond)
         : cell < _limit ? pen.Bar.Free : ' ';
 
     // Rounding must not move the tick to the other side of what is asked: the verdict says on which side it lies.
-    private void DrawReserve(char[] cells, LedgerEntry entry, int asked)
+    private void DrawReserve(char[] cells, LedgerEntry entry, (int Asked, double Limit) at)
     {
         if (entry.Reserve is not > 0 || entry.Studied == Verdict.Short)
             return;
-        var tick = (int)Math.Round((1 - entry.Reserve.Value / entry.Limit!.Value) * _limit);
-        tick = entry.Left < entry.Reserve ? Math.Min(tick, asked - 2) : Math.Max(tick, asked);
+        var tick = (int)Math.Round((1 - entry.Reserve.Value / at.Limit) * _limit);
+        tick = entry.Left < entry.Reserve ? Math.Min(tick, at.Asked - 2) : Math.Max(tick, at.Asked);
         if (tick >= 0 && tick < _limit)
             cells[tick] = pen.Bar.Reserve;
     }
@@ -73,8 +73,11 @@ internal sealed class Bar(Pen pen, int width, int beyond)
         }
     }
 
-    private static double Furthest(LedgerEntry entry) => Math.Max(entry.Demand ?? 0, entry.Peak ?? 0);
+    private static double Furthest(LedgerEntry entry) => Math.Max(Above(entry, entry.Demand) ?? 0, Above(entry, entry.Peak) ?? 0);
+
+    // In units in which zero means nothing a bar from zero would say nothing either.
+    private static double? Above(LedgerEntry entry, double? value) => value - (entry.Floor ?? 0);
 
     private static IEnumerable<double> Readings(LedgerEntry entry) =>
-        entry.Measured.Select(comparison => comparison.Reading).Where(reading => reading.Unit == entry.Unit).Select(reading => reading.Value);
+        entry.Measured.Select(comparison => comparison.Reading).Where(reading => reading.Unit == entry.Unit).Select(reading => reading.Value - (entry.Floor ?? 0));
 }

@@ -48,8 +48,8 @@ internal static class SheetSummary
     {
         var questions = ledger.Entries
             .Where(entry => entry.Verdict == Verdict.Unknown && entry.Question is not null)
-            .Select(entry => $"{entry.Subject}: {entry.Question}")
-            .Distinct()
+            .GroupBy(entry => entry.Question)
+            .Select(asked => $"{string.Join(", ", asked.Select(entry => entry.Subject).Distinct())}: {asked.Key}")
             .ToList();
         if (questions.Count == 0)
             return;

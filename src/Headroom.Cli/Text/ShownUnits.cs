@@ -28,6 +28,6 @@ internal sealed class ShownUnits(bool imperial)
         if (imperial && Array.Find(Imperial, row => row.From == plain) is { Table: { } table, To: { } to })
             return new(to, to, table.Find(plain)!, table.Find(to)!);
         var symbol = unit == "m3/h" ? "m³/h" : unit;
-        return new(symbol, unit == "°C" ? "K" : symbol, Same, Same);
+        return new(symbol, unit == "°C" ? "K" : unit == "dB(A)" ? "dB" : symbol, Same, Same);
     }
 }

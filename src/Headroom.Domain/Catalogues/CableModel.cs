@@ -23,6 +23,9 @@ public sealed record CableModel(
     Given<Metres>? Diameter,
     Given<Celsius>? MostTemperature)
 {
+    /// <summary>The tightest it may be bent once it lies [m]; null for the rule of the standards, four diameters.</summary>
+    public Given<Metres>? BendRadius { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

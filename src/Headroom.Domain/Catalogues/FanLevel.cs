@@ -15,4 +15,8 @@ public sealed record FanLevel(
     Given<SoundPressure>? Pressure,
     Given<Metres>? Distance,
     Given<Celsius>? AboveInlet,
-    Given<Watts>? AbovePortWatts);
+    Given<Watts>? AbovePortWatts)
+{
+    /// <summary>Its octave bands; null when not known: then a generic spectrum of fans stands in, and says so.</summary>
+    public OctaveLevels? Bands { get; init; }
+}

@@ -13,6 +13,9 @@ public sealed record FibreModel(
     int? Fibres,
     IReadOnlyDictionary<int, Given<Decibels>> LossPerKilometre)
 {
+    /// <summary>Outer diameter [m]; null when not known.</summary>
+    public Given<Metres>? Diameter { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

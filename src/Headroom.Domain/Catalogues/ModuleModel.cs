@@ -21,6 +21,12 @@ public sealed record ModuleModel(
     Given<Decibels>? LossBudget,
     Given<Watts>? Draw)
 {
+    /// <summary>The port type of IEEE 802.3, such as <c>10GBASE-SR</c>; null when it follows none or it is not known.</summary>
+    public string? PortType { get; init; }
+
+    /// <summary>The plug it takes: LC, SC or RJ45; null when not known or when its cord is part of it.</summary>
+    public string? Connector { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

@@ -19,6 +19,9 @@ public sealed record StandbyModel(
     int? Blocks,
     IReadOnlyList<RuntimePoint> Runtime)
 {
+    /// <summary>What is heard of it; null when not known.</summary>
+    public SoundModel? Sound { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

@@ -17,4 +17,14 @@ public sealed record Drop(
     IReadOnlyList<RunPiece> Pieces,
     RunPiece? CordAtPanel,
     RunPiece? CordAtDevice,
-    Place At);
+    Place At)
+{
+    /// <summary>True when it lies there already, so that nothing is bought for it.</summary>
+    public bool Existing { get; init; }
+
+    /// <summary>Mated pairs of connectors along a fibre; null when not written.</summary>
+    public int? MatedPairs { get; init; }
+
+    /// <summary>Splices along a fibre; null when not written.</summary>
+    public int? Splices { get; init; }
+}

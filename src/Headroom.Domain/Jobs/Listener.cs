@@ -10,4 +10,8 @@ namespace Headroom.Domain.Jobs;
 /// <param name="Limit">The most that may be heard there [dB(A)]; null when nobody was asked.</param>
 /// <param name="Why">Where the limit comes from, in words; null when not written.</param>
 /// <param name="At">Where it stands in the file.</param>
-public sealed record Listener(string Id, string In, Given<Spot>? Spot, Given<SoundPressure>? Limit, string? Why, Place At);
+public sealed record Listener(string Id, string In, Given<Spot>? Spot, Given<SoundPressure>? Limit, string? Why, Place At)
+{
+    /// <summary>The named cases of temperature in which somebody is there; empty for all.</summary>
+    public IReadOnlyList<string> When { get; init; } = [];
+}

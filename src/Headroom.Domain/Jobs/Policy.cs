@@ -1,4 +1,5 @@
 using Headroom.Domain.Findings;
+using Headroom.Domain.Quantities;
 
 namespace Headroom.Domain.Jobs;
 
@@ -36,8 +37,16 @@ public sealed record Policy(
         ["depth"] = "mm",
         ["weight"] = "kg",
         ["fill"] = "%",
+        ["cords"] = "m",
+        ["ohms"] = "Ω",
+        ["unbalance"] = "Ω",
+        ["bundle"] = "cables",
+        ["separation"] = "mm",
         ["money"] = "%",
     };
+
+    /// <summary>What is bought beyond the measured lengths of cable, as a share of them; null when not written.</summary>
+    public Given<Share>? CableWaste { get; init; }
 
     /// <summary>The rules when nobody has written any.</summary>
     public static Policy None { get; } = new(new Dictionary<string, Reserve>(), new Dictionary<string, Reserve>(), null, Place.None);

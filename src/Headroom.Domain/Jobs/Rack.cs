@@ -18,4 +18,11 @@ public sealed record Rack(
     Given<Metres>? Depth,
     Given<Kilograms>? Load,
     Given<Metres>? PlugsBehind,
-    Place At);
+    Place At)
+{
+    /// <summary>The cabinet model it is; null when not written, or an open frame.</summary>
+    public string? Cabinet { get; init; }
+
+    /// <summary>Where its middle is in the space [m]; null when not surveyed.</summary>
+    public Given<Spot>? Spot { get; init; }
+}

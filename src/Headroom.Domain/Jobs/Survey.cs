@@ -13,4 +13,14 @@ public sealed record Survey(
     IReadOnlyList<Rack> Racks,
     IReadOnlyList<Pathway> Pathways,
     IReadOnlyList<Drop> Drops,
-    IReadOnlyList<Endpoint> Endpoints);
+    IReadOnlyList<Endpoint> Endpoints)
+{
+    /// <summary>Walls between spaces, as far as sound goes through them.</summary>
+    public IReadOnlyList<Partition> Partitions { get; init; } = [];
+
+    /// <summary>Desks, counters and screens behind whose edge something stands.</summary>
+    public IReadOnlyList<Screen> Screens { get; init; } = [];
+
+    /// <summary>Equipment of the client's own that is heard.</summary>
+    public IReadOnlyList<Noise> Noises { get; init; } = [];
+}

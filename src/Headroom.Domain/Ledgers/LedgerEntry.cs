@@ -38,6 +38,9 @@ public sealed record LedgerEntry
     /// <summary>The limit, or what is there; null when not known.</summary>
     public double? Limit { get; init; }
 
+    /// <summary>Where its bar begins, for units in which zero means nothing, such as dB(A) or °C; null for zero.</summary>
+    public double? Floor { get; init; }
+
     /// <summary>The reserve wanted, in the entry's unit; null when the limit is not known.</summary>
     public double? Reserve { get; init; }
 

@@ -13,6 +13,9 @@ internal static class IdRules
         places.Take(survey.Spaces, "space", s => (s.Id, s.At));
         places.Take(survey.Racks, "rack", r => (r.Id, r.At));
         places.Take(survey.Listeners, "listener", l => (l.Id, l.At));
+        places.Take(survey.Noises, "noise", n => (n.Id, n.At));
+        places.Take(survey.Screens, "screen", s => (s.Id, s.At));
+        places.Take(survey.Partitions, "partition", p => (p.Id, p.At));
         var endpoints = places.Copy();
         places.Take(survey.Drops, "drop", d => (d.Id, d.At));
         endpoints.Take(survey.Endpoints, "endpoint", e => (e.Id, e.At));
@@ -47,6 +50,7 @@ internal static class IdRules
         names.Spaces.ContainsKey(id) ? "a space"
         : names.Racks.ContainsKey(id) ? "a rack"
         : names.Listeners.ContainsKey(id) ? "a listener"
+        : names.Noises.ContainsKey(id) ? "a noise"
         : names.Drops.ContainsKey(id) ? "a drop"
         : names.Endpoints.ContainsKey(id) ? "an endpoint"
         : null;

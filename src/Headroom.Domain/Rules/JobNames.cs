@@ -21,6 +21,9 @@ internal sealed class JobNames(Job job, Catalogue catalogue)
     /// <summary>Listeners by id.</summary>
     public Dictionary<string, Listener> Listeners { get; } = By(job.Survey.Listeners, l => l.Id);
 
+    /// <summary>The client's own noises by id.</summary>
+    public Dictionary<string, Noise> Noises { get; } = By(job.Survey.Noises, n => n.Id);
+
     /// <summary>Pathways by id.</summary>
     public Dictionary<string, Pathway> Pathways { get; } = By(job.Survey.Pathways, p => p.Id);
 

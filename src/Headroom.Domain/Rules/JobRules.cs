@@ -18,7 +18,9 @@ public static class JobRules
         IdRules.Check(names, slips);
         SurveyNameRules.Check(names, slips);
         SpaceRules.Check(names, slips);
+        SoundRules.Check(names, slips);
         RangeRules.Check(job, slips);
+        CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
@@ -41,6 +43,7 @@ public static class JobRules
         PatchRules.Check(view, names, slips);
         PortRules.Check(view, slips);
         UplinkRules.Check(view, names, slips);
+        ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
     }
 

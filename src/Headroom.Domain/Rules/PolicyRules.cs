@@ -23,6 +23,7 @@ internal static class PolicyRules
         ["Mb/s"] = Is<BitsPerSecond>,
         ["U"] = Is<RackUnits>,
         ["kg"] = Is<Kilograms>,
+        ["Ω"] = Is<Ohms>,
     };
 
     /// <summary>Checks the house rules.</summary>

@@ -15,11 +15,15 @@ internal static class RangeRules
             Space(space, slips);
         foreach (var listener in job.Survey.Listeners)
             Value(listener.Limit, $"limit of listener {listener.Id}", slips);
+        Sound(job.Survey, slips);
         foreach (var pathway in job.Survey.Pathways)
         {
             Value(pathway.Inside, $"inside of pathway {pathway.Id}", slips);
             Value(pathway.Area, $"area of pathway {pathway.Id}", slips);
             Value(pathway.Ambient, $"ambient of pathway {pathway.Id}", slips);
+            Value(pathway.Apart, $"gap of pathway {pathway.Id}", slips);
+            Value(pathway.LongestPull, $"longest pull of pathway {pathway.Id}", slips);
+            Value(pathway.BendRadius, $"bend radius of pathway {pathway.Id}", slips);
         }
 
         foreach (var drop in job.Survey.Drops)
@@ -54,6 +58,22 @@ internal static class RangeRules
         Value(space.Background, $"background of space {space.Id}", slips);
         foreach (var (name, temperature) in space.Temperatures)
             Value(temperature, $"temperature '{name}' of space {space.Id}", slips);
+    }
+
+    private static void Sound(Survey survey, Slips slips)
+    {
+        foreach (var wall in survey.Partitions)
+        {
+            Value(wall.Area, $"area of partition {wall.Id}", slips);
+            Value(wall.Reduction, $"reduction of partition {wall.Id}", slips);
+            Value(wall.DoorReduction, $"door reduction of partition {wall.Id}", slips);
+        }
+
+        foreach (var noise in survey.Noises)
+        {
+            Value(noise.Sound.Power, $"power of noise {noise.Id}", slips);
+            Value(noise.Sound.Pressure, $"pressure of noise {noise.Id}", slips);
+        }
     }
 
     private static void Drop(Drop drop, Slips slips)

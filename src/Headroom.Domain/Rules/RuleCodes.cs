@@ -68,6 +68,9 @@ public static class RuleCodes
     /// <summary>A unit has no model in the whole design.</summary>
     public static RuleCode UnitWithoutModel { get; } = Wrong("RUL028", "A unit has no model in the whole design.");
 
+    /// <summary>A cabinet model is not in the catalogue.</summary>
+    public static RuleCode UnknownCabinet { get; } = Wrong("RUL029", "A cabinet model is not in the catalogue.");
+
     /// <summary>Designs are like each other in a ring.</summary>
     public static RuleCode LikeRing { get; } = Wrong("RUL030", "Designs are like each other in a ring.");
 
@@ -101,6 +104,18 @@ public static class RuleCodes
     /// <summary>More cords lead to a unit than it has ports.</summary>
     public static RuleCode UnitFull { get; } = Wrong("RUL049", "More cords lead to a unit than it has ports.");
 
+    /// <summary>The modules at the two ends of an uplink do not understand one another.</summary>
+    public static RuleCode ModulesDiffer { get; } = Wrong("RUL050", "The modules at the two ends of an uplink do not understand one another.");
+
+    /// <summary>A module is in a port that does not take it.</summary>
+    public static RuleCode ModuleNotForPort { get; } = Wrong("RUL051", "A module is in a port that does not take it.");
+
+    /// <summary>An uplink runs on another kind of cable than its module or its words say.</summary>
+    public static RuleCode OtherCable { get; } = Wrong("RUL052", "An uplink runs on another kind of cable than its module or its words say.");
+
+    /// <summary>A run has pieces of copper and pieces of fibre.</summary>
+    public static RuleCode MixedRun { get; } = Wrong("RUL053", "A run has pieces of copper and pieces of fibre.");
+
     /// <summary>A spot lies outside its space.</summary>
     public static RuleCode OutsideSpace { get; } = Wrong("RUL060", "A spot lies outside its space.");
 
@@ -118,6 +133,15 @@ public static class RuleCodes
 
     /// <summary>A range runs from the greater to the smaller value.</summary>
     public static RuleCode RangeReversed { get; } = Wrong("RUL065", "A range runs from the greater to the smaller value.");
+
+    /// <summary>A listener's ear lies in a wall, the floor or the ceiling.</summary>
+    public static RuleCode EarInWall { get; } = Wrong("RUL066", "A listener's ear lies in a wall, the floor or the ceiling.");
+
+    /// <summary>A wall does not lie between two spaces of its own.</summary>
+    public static RuleCode WallBetween { get; } = Wrong("RUL067", "A wall does not lie between two different spaces, or two walls lie between the same two.");
+
+    /// <summary>Door and gap are larger than the wall they are in.</summary>
+    public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
 
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
@@ -173,8 +197,8 @@ public static class RuleCodes
         UnknownPriority, NothingToRemove, UnknownReadingPlace, UnknownReserve, ReserveUnit,
         UnitWithoutModel, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
-        UplinkRing, UnitFull, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, LongRun, ShortRun,
+        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownCabinet, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced,

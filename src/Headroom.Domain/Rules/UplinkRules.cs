@@ -1,3 +1,5 @@
+using Headroom.Domain.Jobs;
+
 namespace Headroom.Domain.Rules;
 
 /// <summary>Uplinks name what exists and run in no ring.</summary>
@@ -10,14 +12,19 @@ internal static class UplinkRules
         {
             if (link.Drop is { } drop && !names.Drops.ContainsKey(drop))
                 slips.Unknown(RuleCodes.UnknownDrop, link.At, new("drop", drop, $"the uplink from {link.From}"), names.Drops.Keys);
-            if (link.Module is { } module && !names.Catalogue.Modules.ContainsKey(module))
-            {
-                var missing = new Missing("module model", module, $"the uplink from {link.From}", "of the catalogue");
-                slips.Unknown(RuleCodes.UnknownModule, link.At, missing, names.Catalogue.Modules.Keys);
-            }
+            Module(link.Module, link, names, slips);
+            Module(link.FarModule, link, names, slips);
         }
 
         Rings(view, slips);
+    }
+
+    private static void Module(string? module, Uplink link, JobNames names, Slips slips)
+    {
+        if (module is null || names.Catalogue.Modules.ContainsKey(module))
+            return;
+        var missing = new Missing("module model", module, $"the uplink from {link.From}", "of the catalogue");
+        slips.Unknown(RuleCodes.UnknownModule, link.At, missing, names.Catalogue.Modules.Keys);
     }
 
     // Grows a tree of switches link by link; a link between two switches that the tree already joins closes a ring.

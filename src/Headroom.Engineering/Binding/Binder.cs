@@ -21,8 +21,9 @@ public static class Binder
             .Select(placed => new BoundInjector(placed, Find(catalogue.Injectors, placed.Model, placed.Id), SpaceOf(placed.Standing, racks)))
             .ToList();
         var ports = new PortAssigner(switches, injectors, design);
-        var endpoints = Endpoints(job, catalogue, ports);
-        return new BoundDesign(job, catalogue, design, switches, injectors, endpoints, ports.Loose(endpoints));
+        var runs = Runs(job, catalogue);
+        var endpoints = Endpoints(job, catalogue, ports, runs);
+        return new BoundDesign(job, catalogue, design, switches, injectors, endpoints, ports.Loose(endpoints)) { Runs = runs };
     }
 
     private static BoundSwitch Switch(
@@ -38,16 +39,26 @@ public static class Binder
         return new BoundSwitch(placed, model, supply, setting, SpaceOf(placed.Standing, racks));
     }
 
-    private static List<BoundEndpoint> Endpoints(Job job, Catalogue catalogue, PortAssigner ports)
+    private static BoundRun[] Runs(Job job, Catalogue catalogue)
     {
-        var runs = new RunBinder(job, catalogue);
-        var drops = job.Survey.Drops.ToDictionary(drop => drop.Id);
+        var binder = new RunBinder(job, catalogue);
+        var runs = new BoundRun[job.Survey.Drops.Count];
+        for (var i = 0; i < runs.Length; i++)
+            runs[i] = binder.Bind(job.Survey.Drops[i]);
+        return runs;
+    }
+
+    private static List<BoundEndpoint> Endpoints(Job job, Catalogue catalogue, PortAssigner ports, BoundRun[] runs)
+    {
+        var byDrop = new Dictionary<string, BoundRun>(runs.Length);
+        foreach (var run in runs)
+            byDrop.TryAdd(run.Drop.Id, run);
         var bound = new List<BoundEndpoint>(job.Survey.Endpoints.Count);
         foreach (var endpoint in job.Survey.Endpoints)
         {
             var model = Find(catalogue.Endpoints, endpoint.Model, endpoint.Id);
-            var drop = endpoint.Drop is { } id ? drops.GetValueOrDefault(id) : null;
-            bound.Add(new BoundEndpoint(endpoint, model, drop is null ? null : runs.Bind(drop), ports.Patched(endpoint)));
+            var run = endpoint.Drop is { } id ? byDrop.GetValueOrDefault(id) : null;
+            bound.Add(new BoundEndpoint(endpoint, model, run, ports.Patched(endpoint)));
         }
 
         for (var i = 0; i < bound.Count; i++)

@@ -18,4 +18,8 @@ public sealed record BoundDesign(
     IReadOnlyList<BoundSwitch> Switches,
     IReadOnlyList<BoundInjector> Injectors,
     IReadOnlyList<BoundEndpoint> Endpoints,
-    IReadOnlyList<BoundPatch> LooseDrops);
+    IReadOnlyList<BoundPatch> LooseDrops)
+{
+    /// <summary>The run of every drop of the survey, in its order; those of endpoints are the same objects.</summary>
+    public IReadOnlyList<BoundRun> Runs { get; init; } = [];
+}

@@ -24,6 +24,21 @@ public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
         }
     }
 
+    /// <summary>True when it is fibre: no watts, no ohms.</summary>
+    public bool IsFibre
+    {
+        get
+        {
+            for (var i = 0; i < Pieces.Count; i++)
+            {
+                if (Pieces[i].Fibre is not null)
+                    return true;
+            }
+
+            return false;
+        }
+    }
+
     /// <summary>Length from end to end, cords included [m]; null when one is not known.</summary>
     public double? Metres => Pieces.All(piece => piece.Metres is not null) ? Pieces.Sum(piece => piece.Metres!.Value) : null;
 

@@ -45,16 +45,22 @@ internal sealed class PortAssigner
     public BoundPatch? Assume(BoundEndpoint endpoint)
     {
         var home = endpoint.Run?.Drop.From ?? endpoint.Endpoint.Near;
-        var best = _switches
-            .OrderBy(s => s.Space is not null && s.Space == home ? 0 : 1)
-            .SelectMany(s => s.Model.Ports.Select(group => (Switch: s, Group: group, Rank: Rank(s, group, endpoint.Model))))
-            .Where(found => found.Rank is not null && FirstFree(found.Switch, found.Group) is not null)
-            .MinBy(found => found.Rank);
-        if (best.Switch is null)
+        (BoundSwitch Switch, int Port)? best = null;
+        var least = int.MaxValue;
+        foreach (var s in _switches.OrderBy(s => s.Space is not null && s.Space == home ? 0 : 1))
+        {
+            foreach (var group in s.Model.Ports)
+            {
+                if (Rank(s, group, endpoint.Model) is not { } rank || rank >= least || FirstFree(s, group) is not { } port)
+                    continue;
+                (best, least) = ((s, port), rank);
+            }
+        }
+
+        if (best is not { } found)
             return null;
-        var port = FirstFree(best.Switch, best.Group)!.Value;
-        _free[best.Switch.Id].Remove(port);
-        return new BoundPatch(endpoint.Id, best.Switch, null, port, Assumed: true);
+        _free[found.Switch.Id].Remove(found.Port);
+        return new BoundPatch(endpoint.Id, found.Switch, null, found.Port, Assumed: true);
     }
 
     /// <summary>Patched drops on which no endpoint hangs.</summary>

@@ -40,7 +40,7 @@ public sealed class RunBinder
     /// <returns>Its run.</returns>
     public BoundRun Bind(Drop drop)
     {
-        var pieces = new BoundPiece[drop.Pieces.Count + (drop.CordAtPanel is not null && drop.CordAtDevice is not null ? 2 : 1)];
+        var pieces = new BoundPiece[drop.Pieces.Count + (drop.CordAtPanel is null && drop.CordAtDevice is null ? 1 : 2)];
         var several = drop.Pieces.Count > 1;
         for (var i = 0; i < drop.Pieces.Count; i++)
             pieces[i] = Piece(drop, drop.Pieces[i], several ? $"piece {i + 1} of {drop.Id}" : drop.Id, cord: false);
@@ -61,29 +61,30 @@ public sealed class RunBinder
         return new BoundPiece(
             name,
             piece.Length?.Value.Value,
-            piece.Length,
             cable?.Id,
             cable?.Conductor?.Value.Value,
             cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
             cable?.CopperClad == true,
             celsius,
             origin,
-            cord,
-            piece.Length?.PlusMinus ?? 0);
+            cord)
+        {
+            Written = piece,
+            Copper = cable,
+            Fibre = cable is null && piece.Cable is { } fibre ? _catalogue.Fibres.GetValueOrDefault(fibre) : null,
+        };
     }
 
     private static BoundPiece AssumedCords(Drop drop) => new(
         $"cords of {drop.Id}",
         drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2,
-        null,
         "thin cord",
         AssumedCordArea,
         1,
         CopperClad: false,
         AssumedCelsius,
         default,
-        Cord: true,
-        SpreadMetres: 0);
+        Cord: true);
 
     // A cord lies at one end of the run, the cable between both.
     private (double Celsius, AirOrigin Origin) Air(Drop drop, RunPiece piece)

@@ -129,10 +129,10 @@ internal static class FaultEntries
             advice.Add($"switch {port.Port.Ref} to its passive {Words.Of(own.Volts.Value.Value)} V, if the device takes that: its plate says");
         var type = power.Class is { } cls ? s?.Model.Ports.FirstOrDefault(g => g.Poe is { } t && PoeTypes.Of(t).HighestClass >= cls) : null;
         if (type is not null)
-            advice.Add($"move it to one of the ports {type.First}-{type.Last} of {s!.Id}");
-        advice.Add(power.Class is { } c
-            ? $"or give it an injector for class {c}"
-            : $"or give it the injector its maker names ({power.Passive?.Written ?? "passive"})");
+            advice.Add($"move {port.Id} to one of the ports {type.First}-{type.Last} of {s!.Id}");
+        advice.Add((advice.Count > 0 ? "or " : "") + (power.Class is { } c
+            ? $"give {port.Id} an injector for class {c}"
+            : $"give {port.Id} the injector its maker names ({power.Passive?.Written ?? "passive"})"));
         return advice;
     }
 }

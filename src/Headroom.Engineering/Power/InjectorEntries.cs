@@ -17,7 +17,7 @@ internal static class InjectorEntries
     private static LedgerEntry Entry(
         InjectorPower injector, Reserve reserve, (string Quantity, string Unit, string Kind, double Demand, double? Limit) of)
     {
-        var parts = injector.Known == injector.Ports.Count ? null : new KnownParts(injector.Known, injector.Ports.Count);
+        var parts = injector.Known == injector.Asking.Count ? null : new KnownParts(injector.Known, injector.Asking.Count);
         var verdict = Judge.Of(of.Demand, of.Limit, reserve, parts);
         return new LedgerEntry
         {
@@ -35,7 +35,8 @@ internal static class InjectorEntries
             Parts = parts,
             Question = verdict != Verdict.Unknown ? null
                 : of.Limit is null ? $"how many {of.Quantity} gives {injector.Injector.Id}? its plate says"
-                : $"what do {Words.List([.. injector.Ports.Select(port => port.Id)])} draw, and how long are their runs?",
+                : injector.Asking.Count == 1 ? $"what does {injector.Asking[0].Id} draw, and how long is its run?"
+                : $"what do {Words.List([.. injector.Asking.Select(port => port.Id)])} draw, and how long are their runs?",
             Cautions = injector.Injector.Model.Passive is null ? [] : [CautionTable.AlwaysOn],
             Story = new InjectorStory(injector, reserve),
         };

@@ -17,4 +17,8 @@ public sealed record InjectorPower(
     PowerState State,
     double DemandWatts,
     double Amperes,
-    int Known);
+    int Known)
+{
+    /// <summary>The ports whose devices take anything: one that a fault keeps dark asks for nothing.</summary>
+    public IReadOnlyList<PoweredPort> Asking { get; } = [.. Ports.Where(port => port.Fault is PortFault.None or PortFault.TooManyVolts)];
+}

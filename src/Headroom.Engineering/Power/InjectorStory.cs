@@ -16,7 +16,7 @@ internal sealed class InjectorStory(InjectorPower injector, Reserve reserve) : I
     public Working Work(LedgerEntry entry)
     {
         var steps = new List<WorkingStep>();
-        foreach (var port in injector.Ports)
+        foreach (var port in injector.Asking)
         {
             var state = port.In(injector.State);
             var lost = state.Point is { } point ? $", of these {Words.Of(point.LostWatts)} W lost in the run" : "";

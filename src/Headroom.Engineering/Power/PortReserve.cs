@@ -5,8 +5,8 @@ namespace Headroom.Engineering.Power;
 /// <summary>What a switch sets aside for one port.</summary>
 public static class PortReserve
 {
-    // Margin on top of the measured maximum: the standard gives it by class (145.2.8.2), not at hand; 1.75 W covers the table from memory.
-    private const double AutoclassMarginWatts = 1.75;
+    /// <summary>Margin on top of the measured maximum [W]: the standard gives it by class (145.2.8.2), not at hand; 1.75 W covers the table from memory.</summary>
+    internal const double AutoclassMarginWatts = 1.75;
 
     /// <summary>What is set aside for a port that runs.</summary>
     /// <param name="port">The port.</param>

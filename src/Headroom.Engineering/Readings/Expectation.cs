@@ -8,4 +8,11 @@ namespace Headroom.Engineering.Readings;
 /// <param name="IsLimit">True when it is the entry's limit that was read (what is there), false when its demand.</param>
 /// <param name="High">What a reading well above means, in words.</param>
 /// <param name="Low">What a reading well below means, in words.</param>
-public sealed record Expectation(string EntryId, double? Value, double PlusMinus, bool OwnQuantity, bool IsLimit, string High, string Low);
+public sealed record Expectation(string EntryId, double? Value, double PlusMinus, bool OwnQuantity, bool IsLimit, string High, string Low)
+{
+    /// <summary>Half the interval of the reading's instrument, where the discipline knows better than a share of the value [unit of the reading]; null where it does not.</summary>
+    public double? InstrumentPlusMinus { get; init; }
+
+    /// <summary>What the reading means, where the discipline has weighed it itself; null where the difference alone tells.</summary>
+    public string? Finding { get; init; }
+}

@@ -43,11 +43,11 @@ internal sealed class ReadingBoard(Job job)
 
     private static Comparison Compare(Reading reading, Expectation expected)
     {
-        var own = reading.PlusMinus ?? Math.Abs(reading.Value) * AssumedInstrumentShare;
+        var own = reading.PlusMinus ?? expected.InstrumentPlusMinus ?? Math.Abs(reading.Value) * AssumedInstrumentShare;
         var joint = Math.Sqrt(own * own + expected.PlusMinus * expected.PlusMinus);
         double? difference = expected.Value is { } value ? reading.Value - value : null;
         var governs = expected.OwnQuantity && Sound(reading);
-        return new Comparison(reading, expected.Value, difference, joint, governs, Finding(reading, expected, (difference, joint)));
+        return new Comparison(reading, expected.Value, difference, joint, governs, expected.Finding ?? Finding(reading, expected, (difference, joint)));
     }
 
     // Read with something, not known to be out of calibration, a value and not only a bound.

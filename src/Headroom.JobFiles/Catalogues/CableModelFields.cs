@@ -16,6 +16,8 @@ internal static class CableModelFields
     private static readonly Field<Given<Metres>> Diameter = new("diameter", Sensible.Thickness, "Outer diameter.", "7.1 mm");
     private static readonly Field<Given<Celsius>> MostTemperature = new("most temperature", Sensible.Air, "The warmest it may become.", "60 °C");
 
+    private static readonly Field<Given<Metres>> BendRadius = new("bend radius", Sensible.Gap, "The tightest it may be bent once it lies, where its maker says.", "28 mm");
+
     private static readonly Field<string> FibreCategory = new("category", Shapes.Words("OM1", "OM2", "OM3", "OM4", "OM5", "OS1a", "OS2"), "The category of the fibre.", "OM4") { IsRequired = true };
     private static readonly Field<int> Fibres = new("fibres", new CountShape(1, 288), "How many fibres.", "8");
 
@@ -25,7 +27,7 @@ internal static class CableModelFields
     /// <summary>A copper cable model.</summary>
     public static ObjectShape<CableModel> Copper { get; } = new(
         "cable model",
-        [.. BodyFields.First, Category, Conductor, Conductivity, CopperClad, Screened, Stranded, Diameter, MostTemperature, .. BodyFields.ByMetre],
+        [.. BodyFields.First, Category, Conductor, Conductivity, CopperClad, Screened, Stranded, Diameter, MostTemperature, BendRadius, .. BodyFields.ByMetre],
         values => new CableModel(
             BodyFields.Build(values),
             values.Get(Category),
@@ -35,13 +37,19 @@ internal static class CableModelFields
             values.Maybe(Screened),
             values.Maybe(Stranded) ?? false,
             values.Get(Diameter),
-            values.Get(MostTemperature)));
+            values.Get(MostTemperature))
+        {
+            BendRadius = values.Get(BendRadius),
+        });
 
     /// <summary>A fibre cable model.</summary>
     public static ObjectShape<FibreModel> Fibre { get; } = new(
         "fibre model",
-        [.. BodyFields.First, FibreCategory, Fibres, Loss, .. BodyFields.ByMetre],
-        values => new FibreModel(BodyFields.Build(values), values.Must(FibreCategory), values.Maybe(Fibres), LossOf(values)));
+        [.. BodyFields.First, FibreCategory, Fibres, Loss, Diameter, .. BodyFields.ByMetre],
+        values => new FibreModel(BodyFields.Build(values), values.Must(FibreCategory), values.Maybe(Fibres), LossOf(values))
+        {
+            Diameter = values.Get(Diameter),
+        });
 
     private static Dictionary<int, Given<Decibels>> LossOf(Values values)
     {

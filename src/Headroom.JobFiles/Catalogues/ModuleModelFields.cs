@@ -21,10 +21,18 @@ internal static class ModuleModelFields
     private static readonly Field<Given<Decibels>> LossBudget = new("loss budget", Sensible.Loss, "The loss of light it bears at least.", "2.6 dB");
     private static readonly Field<Given<Watts>> Draw = new("draw", Sensible.Draw, "What it draws from the switch.", "0.8 W");
 
+    private static readonly Field<string> PortType = new(
+        "port type",
+        Shapes.Words("1000BASE-SX", "1000BASE-LX", "1000BASE-LX10", "10GBASE-SR", "10GBASE-LR", "10GBASE-LRM"),
+        "The port type of the Ethernet standard, which says what each kind of fibre may lose.",
+        "10GBASE-SR");
+
+    private static readonly Field<string> Connector = new("connector", Shapes.Words("LC", "SC", "RJ45"), "The plug it takes.", "LC");
+
     /// <summary>A module model.</summary>
     public static ObjectShape<ModuleModel> Shape { get; } = new(
         "module model",
-        [.. BodyFields.First, Speed, Media, Wavelength, Receives, Reach, LossBudget, Draw, .. BodyFields.Last],
+        [.. BodyFields.First, Speed, Media, PortType, Connector, Wavelength, Receives, Reach, LossBudget, Draw, .. BodyFields.Last],
         values => new ModuleModel(
             BodyFields.Build(values),
             values.Must(Speed),
@@ -33,5 +41,9 @@ internal static class ModuleModelFields
             values.Get(Receives),
             values.List(Reach).ToDictionary(entry => entry.Key, entry => entry.Value),
             values.Get(LossBudget),
-            values.Get(Draw)));
+            values.Get(Draw))
+        {
+            PortType = values.Get(PortType),
+            Connector = values.Get(Connector),
+        });
 }

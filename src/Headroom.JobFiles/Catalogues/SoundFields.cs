@@ -17,7 +17,7 @@ internal static class SoundFields
 
     private static readonly Field<IReadOnlyList<Entry<int, FanLevel>>> Levels = new(
         "levels",
-        new MapShape<int, FanLevel>("level", new CountShape(1, 20), new ObjectShape<FanLevel>("fan level", [Power, Pressure, Distance, From, FromWatts], BuildLevel)) { KeyExample = "1" },
+        new MapShape<int, FanLevel>("level", new CountShape(1, 20), new ObjectShape<FanLevel>("fan level", [Power, Pressure, Distance, BandFields.Bands, From, FromWatts], BuildLevel)) { KeyExample = "1" },
         "Its fan levels from the quietest.",
         "{1: {power: 3.9 B declared}, 2: {power: 4.6 B declared, from: 30 °C}}");
 
@@ -28,13 +28,19 @@ internal static class SoundFields
         "What is heard of it. A device without fans and without a figure is not silent: nobody knows.",
         "{fans: 2, levels: {1: {power: 3.9 B declared}}}");
 
-    private static FanLevel? BuildLevel(Values values)
+    /// <summary>The keys that say how loud something is, without those of a fan level.</summary>
+    public static IReadOnlyList<Field> OfLevel => [Power, Pressure, Distance, BandFields.Bands];
+
+    /// <summary>One level, with its findings.</summary>
+    public static FanLevel? BuildLevel(Values values)
     {
-        var level = new FanLevel(0, values.Get(Power), values.Get(Pressure), values.Get(Distance), values.Get(From), values.Get(FromWatts));
+        var level = new FanLevel(0, values.Get(Power), values.Get(Pressure), values.Get(Distance), values.Get(From), values.Get(FromWatts)) { Bands = BandFields.Build(values) };
         if (level is { Pressure: { } pressure, Distance: null })
             values.Reader.Refuse(Slips.Missing, pressure.At, $"distance of {values.Reader.Name} is not written", Sensible.Distance.InWords, "write 'distance: 1 m' beside the pressure");
         if (level is { Pressure: not null, Power: not null })
             values.Reader.Refuse(Slips.Excluding, values.Entry(Pressure)!.Key.At, $"{values.Reader.Name} has 'power' and 'pressure'", "one of the two", "keep the power; it says more");
+        if (level is { Bands: not null, Power: null, Pressure: null })
+            values.Reader.Refuse(Slips.Missing, level.Bands.At, $"bands of {values.Reader.Name} stand without a level", "a power, or a pressure at a distance, beside them", "write which it is: 'power: 4.7 B' or 'pressure: 36 dB(A), distance: 1 m'");
         return level;
     }
 

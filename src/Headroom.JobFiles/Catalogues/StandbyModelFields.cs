@@ -27,7 +27,7 @@ internal static class StandbyModelFields
 
     /// <summary>A standby supply model.</summary>
     public static ObjectShape<StandbyModel> Standby { get; } = new(
-        "standby supply model", [.. BodyFields.First, Apparent, Real, Efficiency, Battery, Blocks, Runtime, .. BodyFields.Last], BuildStandby);
+        "standby supply model", [.. BodyFields.First, Apparent, Real, Efficiency, Battery, Blocks, Runtime, SoundFields.Sound, .. BodyFields.Last], BuildStandby);
 
     /// <summary>A battery block model.</summary>
     public static ObjectShape<BatteryModel> Block { get; } = new(
@@ -54,7 +54,7 @@ internal static class StandbyModelFields
             values.Get(Efficiency),
             values.Get(Battery),
             values.Maybe(Blocks),
-            Rows(values, Runtime));
+            Rows(values, Runtime)) { Sound = values.Get(SoundFields.Sound) };
     }
 
     private static IReadOnlyList<RuntimePoint> Rows(Values values, Field<IReadOnlyList<Entry<Given<Watts>, Given<Seconds>>>> field)

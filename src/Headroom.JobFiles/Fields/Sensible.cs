@@ -18,11 +18,29 @@ internal static class Sensible
     /// <summary>A side of a device or cabinet.</summary>
     public static QuantityShape<Metres> Part { get; } = Of<Metres>(0.005, 3, "mm");
 
+    /// <summary>Cable bought beyond the measured lengths; all of it once more is a slip.</summary>
+    public static QuantityShape<Share> Waste { get; } = Of<Share>(0, 1, "%");
+
+    /// <summary>A bend, or a gap between cables.</summary>
+    public static QuantityShape<Metres> Gap { get; } = Of<Metres>(0, 10, "mm");
+
+    /// <summary>A stretch between two points from which a cable can be pulled.</summary>
+    public static QuantityShape<Metres> Pull { get; } = Of<Metres>(0.1, 500, "m");
+
+    /// <summary>A mains circuit of a building.</summary>
+    public static QuantityShape<Amperes> Mains { get; } = Of<Amperes>(1, 400, "A");
+
     /// <summary>A thickness: of a cable, or the inside of a conduit.</summary>
     public static QuantityShape<Metres> Thickness { get; } = Of<Metres>(0.0005, 0.5, "mm");
 
-    /// <summary>How far from a source its sound was taken.</summary>
-    public static QuantityShape<Metres> Distance { get; } = Of<Metres>(0.1, 100, "m");
+    /// <summary>How far from a source its sound was taken: from right at the outlet.</summary>
+    public static QuantityShape<Metres> Distance { get; } = Of<Metres>(0.005, 100, "m");
+
+    /// <summary>A wall or the door in it.</summary>
+    public static QuantityShape<SquareMetres> Wall { get; } = Of<SquareMetres>(0.1, 2000, "m2");
+
+    /// <summary>The level of one octave band.</summary>
+    public static QuantityShape<BandLevel> BandLevel { get; } = Of<BandLevel>(-30, 120, "dB");
 
     /// <summary>How far a module reaches.</summary>
     public static QuantityShape<Metres> Reach { get; } = Of<Metres>(0.1, 200_000, "m");

@@ -21,10 +21,12 @@ internal static class Slips
     public static readonly Slip TooLong = new(16, "A text longer than anything that is shown.");
     public static readonly Slip NotAPort = new(17, "A text that names no port.");
 
+    public static readonly Slip BandMissing = new(19, "A sound spectrum that lacks a band.");
+
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<Slip> All { get; } =
     [
         UnknownKey, Twice, Missing, WrongKind, Empty, NoUnit, OtherUnit, Comma, NotAValue, OutOfBounds,
-        NotAChoice, NotAName, Reversed, Format, Excluding, TooLong, NotAPort,
+        NotAChoice, NotAName, Reversed, Format, Excluding, TooLong, NotAPort, BandMissing,
     ];
 }

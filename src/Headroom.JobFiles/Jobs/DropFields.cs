@@ -38,10 +38,14 @@ internal static class DropFields
     private static readonly Field<RunPiece> PanelCord = new("panel cord", Cord, "The cord at the closet end.", "1 m of patch-26");
     private static readonly Field<RunPiece> DeviceCord = new("device cord", Cord, "The cord at the outlet end.", "2 m of patch-26");
 
+    private static readonly Field<bool> Existing = new("existing", Shapes.Yes, "Whether it lies there already, so that no cable is bought for it.", "yes");
+    private static readonly Field<int> MatedPairs = new("mated pairs", new CountShape(0, 40), "Mated pairs of connectors along a fibre; without it one at each end is taken.", "2");
+    private static readonly Field<int> Splices = new("splices", new CountShape(0, 100), "Splices along a fibre; without it none.", "4");
+
     /// <summary>The drops by name.</summary>
     public static MapShape<IReadOnlyList<string>, Drop> Map { get; } = Named.Map(
         "drop",
-        new ObjectShape<Drop>("drop", [From, To, Length, Cable, Ambient, Bundle, By, Pieces, PanelCord, DeviceCord], Build)
+        new ObjectShape<Drop>("drop", [From, To, Length, Cable, Ambient, Bundle, By, Pieces, PanelCord, DeviceCord, Existing, MatedPairs, Splices], Build)
         {
             About = "An outlet and the cable to it. Alike ones are written once: `K-01..K-12: {...}`.",
         },
@@ -53,7 +57,12 @@ internal static class DropFields
         if (values.Entry(Length) is { } length && values.Entry(Pieces) is { } several)
             RefuseBoth(values, length, several);
         IReadOnlyList<RunPiece> pieces = values.Get(Pieces) is { Count: > 0 } list ? [.. list.Select(piece => Over(piece, whole))] : [whole];
-        return new Drop("", values.Must(From), values.Get(To), pieces, values.Get(PanelCord), values.Get(DeviceCord), values.At);
+        return new Drop("", values.Must(From), values.Get(To), pieces, values.Get(PanelCord), values.Get(DeviceCord), values.At)
+        {
+            Existing = values.Maybe(Existing) ?? false,
+            MatedPairs = values.Maybe(MatedPairs),
+            Splices = values.Maybe(Splices),
+        };
     }
 
     private static RunPiece PieceOf(Values values) =>

@@ -12,12 +12,15 @@ internal static class ListenerFields
     private static readonly Field<Given<SoundPressure>> Limit = new("limit", Sensible.Loudness, "The most that may be heard there.", "40 dB(A)");
     private static readonly Field<string> Why = new("why", Shapes.Text, "Where the limit comes from.", "client asked");
 
+    private static readonly Field<IReadOnlyList<string>> When = new(
+        "when", new ListShape<string>("case", Shapes.Name("a case of temperature")) { OrOne = true }, "The cases of temperature in which somebody is there; without it all of them.", "[weekday, summer]");
+
     /// <summary>The listeners by name.</summary>
     public static MapShape<IReadOnlyList<string>, Listener> Map { get; } = Named.Map(
         "listener",
         new ObjectShape<Listener>(
             "listener",
-            [In, At, Limit, Why],
-            values => new Listener("", values.Must(In), values.Get(At), values.Get(Limit), values.Get(Why), values.At)) { About = "A person at a spot who must not be disturbed." },
+            [In, At, Limit, Why, When],
+            values => new Listener("", values.Must(In), values.Get(At), values.Get(Limit), values.Get(Why), values.At) { When = values.List(When) }) { About = "A person at a spot who must not be disturbed." },
         "desk");
 }

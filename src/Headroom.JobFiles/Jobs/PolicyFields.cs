@@ -1,4 +1,5 @@
 using Headroom.Domain.Jobs;
+using Headroom.Domain.Quantities;
 using Headroom.JobFiles.Fields;
 
 namespace Headroom.JobFiles.Jobs;
@@ -32,12 +33,17 @@ internal static class PolicyFields
 
     private static readonly Field<DateOnly> PricesAsOf = new("prices-as-of", Shapes.Day, "The day on which the prices were right.", "2026-11-20");
 
+    private static readonly Field<Given<Share>> CableWaste = new("cable waste", Sensible.Waste, "What is bought beyond the measured lengths of cable; 10 % without it.", "10 %");
+
     /// <summary>The policy.</summary>
-    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf], values => new Policy(
+    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste], values => new Policy(
         values.Get(Reserve) ?? Policy.None.Reserves,
         values.Get(Growth) ?? Policy.None.Growth,
         values.Maybe(PricesAsOf),
-        values.At));
+        values.At)
+    {
+        CableWaste = values.Get(CableWaste),
+    });
 
     private static Field<Reserve> Kind(string kind, string unit)
     {

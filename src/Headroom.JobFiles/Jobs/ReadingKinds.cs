@@ -12,6 +12,7 @@ internal static class ReadingKinds
         ["volts"] = (Volts.Units, "V"),
         ["amperes"] = (Amperes.Units, "A"),
         ["ohms"] = (Ohms.Units, "Ω"),
+        ["unbalance"] = (Ohms.Units, "Ω"),
         ["sound"] = (SoundPressure.Units, "dB(A)"),
         ["temperature"] = (Celsius.Units, "°C"),
         ["minutes"] = (Seconds.Units, "min"),

@@ -8,6 +8,9 @@ internal static class ReserveKinds
     /// <summary>A number of ports; it may stand without a unit.</summary>
     public static UnitTable Ports { get; } = new("a number of ports", [new Unit("ports", 1, 0, "port", "")]);
 
+    /// <summary>A number of cables; it may stand without a unit.</summary>
+    public static UnitTable Cables { get; } = new("a number of cables", [new Unit("cables", 1, 0, "cable", "")]);
+
     /// <summary>The units by the kind's name in the policy; none for kinds of which only a share is kept.</summary>
     public static IReadOnlyDictionary<string, UnitTable> Units { get; } = new Dictionary<string, UnitTable>
     {
@@ -26,5 +29,10 @@ internal static class ReserveKinds
         ["rack"] = RackUnits.Units,
         ["depth"] = Metres.Units,
         ["weight"] = Kilograms.Units,
+        ["cords"] = Metres.Units,
+        ["ohms"] = Ohms.Units,
+        ["unbalance"] = Ohms.Units,
+        ["bundle"] = Cables,
+        ["separation"] = Metres.Units,
     };
 }

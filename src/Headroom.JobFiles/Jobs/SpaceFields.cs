@@ -53,13 +53,15 @@ internal static class SpaceFields
 
     private static readonly Field<string> Beside = new("beside", Shapes.Name("a space"), "The space that the faces of a cupboard look into.", "reception");
 
+    private static readonly Field<Given<Decibels>> Reduction = new("reduction", Sensible.Loss, "Sound reduction of the walls of a cupboard.", "25 dB");
+
     /// <summary>The spaces by name.</summary>
     public static MapShape<IReadOnlyList<string>, Space> Map { get; } = Named.Map(
         "space",
         new ObjectShape<Space>(
             "space",
-            [Size, Kind, Surfaces, Reverberation, Background, Temperature, Floor, Corner, Walls, Exposed, Vents, Beside],
-            Build) { About = "A room, a cupboard, a yard: wherever something or somebody stands. The last four keys are for a cupboard." },
+            [Size, Kind, Surfaces, Reverberation, Background, Temperature, Floor, Corner, Walls, Exposed, Vents, Reduction, Beside],
+            Build) { About = "A room, a cupboard, a yard: wherever something or somebody stands. The last five keys are for a cupboard." },
         "reception");
 
     private static Space Build(Values values) => new(
@@ -75,8 +77,8 @@ internal static class SpaceFields
         EnclosureOf(values),
         values.At);
 
-    private static Enclosure? EnclosureOf(Values values) => values.Has(Walls) || values.Has(Exposed) || values.Has(Vents) || values.Has(Beside)
-        ? new Enclosure(values.Get(Walls), values.List(Exposed), values.Get(Vents), values.Get(Beside))
+    private static Enclosure? EnclosureOf(Values values) => values.Has(Walls) || values.Has(Exposed) || values.Has(Vents) || values.Has(Reduction) || values.Has(Beside)
+        ? new Enclosure(values.Get(Walls), values.List(Exposed), values.Get(Vents), values.Get(Beside)) { Reduction = values.Get(Reduction) }
         : null;
 
     private static Given<SquareMetres> NoVents(string word, YamlNode node) => new(new SquareMetres(0), word, Origin.Unstated, null, node.At);

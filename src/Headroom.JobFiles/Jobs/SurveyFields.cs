@@ -24,11 +24,20 @@ internal static class SurveyFields
     private static readonly Field<IReadOnlyList<Entry<EndpointKey, EndpointDraft>>> Endpoints = new(
         "endpoints", EndpointFields.Map, "What is connected, one by one or counted.", "{ap-1: {model: hazel, drop: K-01}, 12 x phone: {near: reception}}");
 
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Partition>>> Partitions = new(
+        "partitions", PartitionFields.Map, "Walls between spaces, as far as sound goes through them.", "{back-wall: {between: [reception, kennels], area: 14 m2, reduction: 38 dB}}");
+
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Screen>>> Screens = new(
+        "screens", ScreenFields.Map, "Desks, counters and screens behind whose edge something stands.", "{counter: {in: reception, kind: screen, from: 2 x 1 x 1.1 m, to: 4 x 1 x 1.1 m}}");
+
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Noise>>> Noises = new(
+        "noises", NoiseFields.Map, "Equipment of the client's own that is heard, such as a printer.", "{copier: {in: reception, at: 4.1 x 0.5 x 0.8 m, power: 5.2 B declared}}");
+
     /// <summary>The survey when nobody has written any.</summary>
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Listeners, Racks, Pathways, Drops, Endpoints], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Endpoints], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -40,5 +49,10 @@ internal static class SurveyFields
         Named.Each(values.Get(Racks), (rack, name, at) => rack with { Id = name, At = at }, values.Reader),
         Named.Each(values.Get(Pathways), (pathway, name, at) => pathway with { Id = name, At = at }, values.Reader),
         Named.Each(values.Get(Drops), (drop, name, at) => drop with { Id = name, At = at }, values.Reader),
-        EndpointRows.Read(values.Get(Endpoints), values.Reader));
+        EndpointRows.Read(values.Get(Endpoints), values.Reader))
+    {
+        Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
+        Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
+        Noises = Named.Each(values.Get(Noises), (noise, name, at) => noise with { Id = name, At = at }, values.Reader),
+    };
 }

@@ -28,9 +28,9 @@ public sealed class ExampleTests
     [Theory, MemberData(nameof(Jobs))]
     public void Its_json_is_what_the_schema_says(string job)
     {
-        Assert.Equal("", LedgerSchema.Faults(Examples.Study(job, "--format", "json")));
+        Assert.Equal("", ShippedSchema.Faults("ledger", Examples.Study(job, "--format", "json")));
         var explained = TestDesk.Run(["explain", Repository.PathOf(job), Examples.Ids(job)[0], "--format", "json"]);
-        Assert.Equal("", LedgerSchema.Faults(explained.Out));
+        Assert.Equal("", ShippedSchema.Faults("ledger", explained.Out));
     }
 
     [Theory, MemberData(nameof(Jobs))]

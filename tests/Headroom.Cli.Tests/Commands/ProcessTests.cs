@@ -15,6 +15,10 @@ public sealed class ProcessTests : IDisposable
         { "study examples/school-wings/job.yaml", "study-school-wings.txt" },
         { "study examples/one-desk/job.yaml --format json", "study-one-desk.json" },
         { "study examples/one-desk/job.yaml --format csv", "study-one-desk.csv" },
+        { "study examples --only power", "study-examples.txt" },
+        { "compare examples/barn-vets as-offered mended --only power", "compare-designs.txt" },
+        { "compare examples/barn-vets --swap wren-b=redshank --swap pipit=bulrush --units imperial --only power", "compare-swap.txt" },
+        { "compare examples/barn-vets as-offered mended --format json --only power", "compare-designs.json" },
         { "explain examples/barn-vets/job.yaml field-link/volts", "explain-volts.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --units imperial", "explain-volts-imperial.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --format json", "explain-volts.json" },
@@ -38,6 +42,9 @@ public sealed class ProcessTests : IDisposable
     [InlineData("check examples/barn-vets/job.yaml", "check-barn-vets.txt")]
     [InlineData("catalogue check", "catalogue-check.txt")]
     [InlineData("new", "new.txt")]
+    [InlineData("reckon --list", "reckon-list.txt")]
+    [InlineData("reckon far-end-volts volts 24V length 120 ft cable 24AWG draw 12 W temperature -4 F --units imperial", "reckon-imperial.txt")]
+    [InlineData("reckon far-end-volts volts 54 V length 82 m cable 23 AWG draw 13 W --format json", "reckon.json")]
     public void What_it_shows_without_a_study_is_as_accepted(string typed, string expected)
     {
         var result = Run.Headroom(typed.Split(' '));
@@ -49,6 +56,9 @@ public sealed class ProcessTests : IDisposable
     [InlineData("job")]
     [InlineData("catalogue")]
     [InlineData("ledger")]
+    [InlineData("reckon")]
+    [InlineData("compare")]
+    [InlineData("jobs")]
     public void A_schema_is_printed_as_json(string kind)
     {
         var result = Run.Headroom("schema", kind);
@@ -59,7 +69,10 @@ public sealed class ProcessTests : IDisposable
 
     [Theory]
     [InlineData("study examples/none/job.yaml")]
-    [InlineData("study examples")]
+    [InlineData("study src/Headroom.Domain")]
+    [InlineData("compare examples/barn-vets/job.yaml as-offered mendd")]
+    [InlineData("compare examples/barn-vets/job.yaml --swap wren-b=whimbrel")]
+    [InlineData("reckon far-end-volts volts 54 V length 82 V")]
     [InlineData("study BINARY")]
     [InlineData("study BROKEN")]
     [InlineData("study examples/barn-vets/job.yaml --design mendd")]

@@ -12,10 +12,10 @@ public sealed class LedgerJsonTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void It_is_what_the_schema_says(bool workings) => Assert.Equal("", LedgerSchema.Faults(LedgerJson.Write(SampleLedger.Full, workings)));
+    public void It_is_what_the_schema_says(bool workings) => Assert.Equal("", ShippedSchema.Faults("ledger", LedgerJson.Write(SampleLedger.Full, workings)));
 
     [Fact]
-    public void An_empty_ledger_is_what_the_schema_says() => Assert.Equal("", LedgerSchema.Faults(LedgerJson.Write(SampleLedger.Empty, workings: false)));
+    public void An_empty_ledger_is_what_the_schema_says() => Assert.Equal("", ShippedSchema.Faults("ledger", LedgerJson.Write(SampleLedger.Empty, workings: false)));
 
     [Theory]
     [InlineData("\"verdict\": \"short\"", "\"verdict\": \"worse\"")]
@@ -24,7 +24,7 @@ public sealed class LedgerJsonTests
     [InlineData("\"subject\": ", "\"thing\": ")]
     [InlineData("headroom-ledger/1", "headroom-ledger/2")]
     public void The_schema_refuses_another_shape(string right, string wrong) =>
-        Assert.NotEqual("", LedgerSchema.Faults(LedgerJson.Write(SampleLedger.Full, workings: false).Replace(right, wrong, StringComparison.Ordinal)));
+        Assert.NotEqual("", ShippedSchema.Faults("ledger", LedgerJson.Write(SampleLedger.Full, workings: false).Replace(right, wrong, StringComparison.Ordinal)));
 
     [Fact]
     public void Numbers_are_not_rounded_and_no_number_is_null()

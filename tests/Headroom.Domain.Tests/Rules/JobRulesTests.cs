@@ -53,6 +53,14 @@ public class JobRulesTests
     }
 
     [Fact]
+    public void Fellows_on_a_single_fibre_understand_one_another()
+    {
+        var site = Site.Sound();
+        site.Designs.Change(0, d => d with { Uplinks = [d.Uplinks![0] with { Module = "red", FarModule = "blue" }, .. d.Uplinks.Skip(1)] });
+        Assert.Empty(site.Findings);
+    }
+
+    [Fact]
     public void The_ring_of_uplinks_is_named()
     {
         var site = Site.Sound();

@@ -15,6 +15,11 @@ internal static class Models
         Endpoints = new Dictionary<string, EndpointModel> { ["phone"] = Endpoint("phone"), ["radio"] = Endpoint("radio") },
         Cables = new Dictionary<string, CableModel> { ["fern"] = Cable("fern", false), ["tinsel"] = Cable("tinsel", true) },
         Fibres = new Dictionary<string, FibreModel> { ["glass"] = new(Body("glass"), "OM4", 8, new Dictionary<int, Given<Decibels>>()) },
+        Modules = new Dictionary<string, ModuleModel>
+        {
+            ["bead"] = Module("bead", "multimode", 850), ["pearl"] = Module("pearl", "singlemode", 1310),
+            ["red"] = Module("red", "singlemode", 1310, 1490), ["blue"] = Module("blue", "singlemode", 1490, 1310), ["plug"] = Module("plug", "copper", null),
+        },
         Standby = new Dictionary<string, StandbyModel> { ["holm"] = new(Body("holm", 2), null, null, null, null, null, []) },
     };
 
@@ -23,7 +28,7 @@ internal static class Models
         [
             new(1, 7, "copper", [], PoeType.Type2, null),
             new(8, 8, "copper", [], null, new(Made.Of(new Volts(24)), null, null, false)),
-            new(9, 10, "copper", [], null, null),
+            new(9, 10, "pluggable", [Made.Of(new BitsPerSecond(1e9))], null, null),
         ],
         [new("usual", null, null, null, [], null, null, null)],
         null,
@@ -33,6 +38,11 @@ internal static class Models
         new(2, [Level(1), Level(2)]),
         null,
         null);
+
+    public static ModuleModel Module(string id, string media, double? sends, double? receives = null, double speed = 1e9) => new(
+        Body(id), Made.Of(new BitsPerSecond(speed)), media, Nanometres(sends), Nanometres(receives), new Dictionary<string, Given<Metres>>(), null, null);
+
+    private static Given<Nanometres>? Nanometres(double? value) => value is { } nm ? Made.Of(new Nanometres(nm)) : null;
 
     private static FanLevel Level(int level) => new(level, Made.Of(new SoundPower(40)), null, null, null, null);
 

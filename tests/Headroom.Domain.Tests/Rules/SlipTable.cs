@@ -1,3 +1,4 @@
+using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Quantities;
 using Headroom.Domain.Rules;
@@ -39,7 +40,8 @@ internal static class SlipTable
             ["a switch of no model in the catalogue"] = (RuleCodes.UnknownUnitModel, s => Switch(s, u => u with { Model = "wern" })),
             ["an injector of no model in the catalogue"] = (RuleCodes.UnknownUnitModel, s => First(s, d => d with { Injectors = [d.Injectors[0] with { Model = "lark" }] })),
             ["a standby supply of no model in the catalogue"] = (RuleCodes.UnknownUnitModel, s => First(s, d => d with { Standby = [d.Standby[0] with { Model = "elm" }] })),
-            ["an uplink with no module in the catalogue"] = (RuleCodes.UnknownModule, s => First(s, d => d with { Uplinks = [d.Uplinks![0] with { Module = "bead" }] })),
+            ["an uplink with no module in the catalogue"] = (RuleCodes.UnknownModule, s => Link(s, u => u with { Module = "beed" })),
+            ["an uplink with no module in the catalogue at its far end"] = (RuleCodes.UnknownModule, s => Link(s, u => u with { FarModule = "beed" })),
             ["a switch fed by nothing"] = (RuleCodes.UnknownStandby, s => Switch(s, u => u with { FedBy = "ups-2" })),
             ["a supply the model does not have"] = (RuleCodes.UnknownSupply, s => Switch(s, u => u with { Supply = "big" })),
             ["a design like none"] = (RuleCodes.UnknownDesign, s => s.Designs.Add(s.Empty("third") with { Like = "frist" })),
@@ -91,6 +93,24 @@ internal static class SlipTable
             ["an uplink to the switch itself"] = (RuleCodes.UplinkRing, s => AlsoLink(s, s.Link("sw-1", 5, "sw-1", 6))),
             ["more cords than ports"] = (RuleCodes.UnitFull, s => First(s, d => d with { Patch = [.. Enumerable.Range(1, 12).Select(n => s.Patch("K-01", "sw-1", n))] })),
             ["more data cords than an injector has ports"] = (RuleCodes.UnitFull, s => Injector(s, i => i with { From = [new("sw-2", 3), new("sw-2", 4)] })),
+            ["modules for two kinds of fibre"] = (RuleCodes.ModulesDiffer, s => Link(s, u => u with { Module = "bead", FarModule = "pearl" })),
+            ["modules of two speeds"] = (RuleCodes.ModulesDiffer, s =>
+            {
+                s.Catalogue = s.Catalogue with { Modules = new Dictionary<string, ModuleModel>(s.Catalogue.Modules) { ["fast"] = Models.Module("fast", "multimode", 850, speed: 1e10) } };
+                Link(s, u => u with { Module = "bead", FarModule = "fast" });
+            }),
+            ["two modules of one colour on a single fibre"] = (RuleCodes.ModulesDiffer, s => Link(s, u => u with { Module = "red" })),
+            ["a module in a port for plugs"] = (RuleCodes.ModuleNotForPort, s => AlsoLink(s, s.Link("sw-1", 5, "line", null) with { Module = "bead" })),
+            ["a module faster than its port"] = (RuleCodes.ModuleNotForPort, s =>
+            {
+                s.Catalogue = s.Catalogue with { Modules = new Dictionary<string, ModuleModel>(s.Catalogue.Modules) { ["fast"] = Models.Module("fast", "multimode", 850, speed: 1e10) } };
+                Link(s, u => u with { Module = "fast" });
+            }),
+            ["a module for light on a copper drop"] = (RuleCodes.OtherCable, s => OnDrop(s, "fern", u => u with { Module = "bead" })),
+            ["a module for single mode on multimode"] = (RuleCodes.OtherCable, s => OnDrop(s, "glass", u => u with { Module = "pearl" })),
+            ["an uplink of copper on fibre"] = (RuleCodes.OtherCable, s => OnDrop(s, "glass", u => u with { Media = "copper" })),
+            ["a direct cord on a drop"] = (RuleCodes.OtherCable, s => OnDrop(s, "fern", u => u with { Media = "direct" })),
+            ["a run of copper and fibre"] = (RuleCodes.MixedRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(20), s.Piece(20) with { Cable = "glass" }] })),
             ["a listener outside the room"] = (RuleCodes.OutsideSpace, s => s.Listeners.Change(0, l => l with { Spot = s.At(6.2, 1, 1) })),
             ["a unit outside the room"] = (RuleCodes.OutsideSpace, s => Injector(s, i => i with { Standing = new("store", s.At(1, 1, 2.8), null) })),
             ["a rack taller than its room"] = (RuleCodes.RackTooTall, s => s.Racks.Change(0, r => r with { Height = Made.Of(new RackUnits(61)) })),
@@ -99,6 +119,7 @@ internal static class SlipTable
             ["two units in one place"] = (RuleCodes.UnitsOverlap, s => Switch(s, u => u with { Standing = new("A", null, 2) })),
             ["a room without height"] = (RuleCodes.NoExtent, s => s.Spaces.Change(1, p => p with { Size = p.Size! with { Value = new(4, 3, 0) } })),
             ["a conduit without inside"] = (RuleCodes.NoExtent, s => s.Pathways.Change(0, p => p with { Inside = Made.Of(new Metres(0)) })),
+            ["a length below nothing"] = (RuleCodes.NoExtent, s => s.Drops.Change(0, d => d with { CordAtPanel = s.Piece(-2) with { By = null } })),
             ["a range the wrong way round"] = (RuleCodes.RangeReversed, s => s.Pathways.Change(0, p => p with { Ambient = p.Ambient! with { Written = "33..24 °C" } })),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
@@ -145,6 +166,15 @@ internal static class SlipTable
     }
 
     private static void AlsoLink(Site site, Uplink link) => First(site, d => d with { Uplinks = [.. d.Uplinks!, link] });
+
+    private static void Link(Site site, Func<Uplink, Uplink> change) => First(site, d => d with { Uplinks = [change(d.Uplinks![0]), .. d.Uplinks.Skip(1)] });
+
+    private static void OnDrop(Site site, string cable, Func<Uplink, Uplink> change)
+    {
+        site.Drop("spare", 20);
+        site.Drops[^1] = site.Drops[^1] with { Pieces = [site.Piece(20) with { Cable = cable }] };
+        Link(site, u => change(u with { Drop = "spare" }));
+    }
 
     private static void Reserve(Site site, string kind, Reserve reserve) =>
         site.Policy = site.Policy with { Reserves = new Dictionary<string, Reserve> { [kind] = reserve } };

@@ -1,6 +1,7 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
+using Headroom.Engineering.Tests.Cabling;
 
 namespace Headroom.Engineering.Tests.Studies;
 
@@ -21,6 +22,22 @@ public sealed class PortPowerTests
         Assert.Contains("sw-1/1 puts a passive 24 V on its pins all the time", entry.Story.Say(entry), StringComparison.Ordinal);
         Assert.Contains(entry.Cautions, caution => caution.Code == "ALWAYS-ON");
         Assert.Contains("switch the passive voltage of sw-1/1 off", entry.Advice[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_device_that_finds_no_port_at_all_is_told_and_does_not_end_the_study()
+    {
+        var ledger = On(PoeType.Type2, Site.Device("ap", 4, 6, 12, 9)).Model(Site.Radio("radio", 20, 28, 7)).Put("y", "radio", null, null).Study();
+        var entry = Assert.Single(ledger.Entries, e => e.Studied == Verdict.Short);
+        Assert.Contains("no powered port", entry.Story.Say(entry), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_injector_whose_only_device_it_cannot_start_owes_nothing_and_asks_nothing()
+    {
+        var entry = new Site().Injector("feed", null, Site.Passive(24, always: true), 22).Model(Site.Device("ap", 4, 6, 12, 9)).Put("x", "ap", "feed", 30).Entry("power/feed/watts");
+        Assert.Equal((Verdict.Clear, 0.0), (entry.Studied, entry.Demand!.Value));
+        Assert.Null(entry.Question);
     }
 
     [Fact]
@@ -144,7 +161,11 @@ public sealed class PortPowerTests
             new Site().Switch("sw-1", bigger).Model(Site.Device("ap", 4, 6, 12, 9)).PutMany(4, "ap", "sw-1"),
             new Site().Switch("sw-1", dc).Model(Site.Device("ap", 4, 6, 12, 9)).PutMany(1, "ap", "sw-1"),
         };
-        var seen = all.SelectMany(site => site.Study().Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
+        var cables = CableJob.Study(
+            "K-1: {from: closet, to: room, length: 9 m, cable: plain, by: pipe}\nF-1: {from: closet, to: room, length: 9 m, cable: glass-4}",
+            "pathways: {pipe: {kind: conduit, inside: 30 mm, already: none, mains beside: 2 circuits of 16 A, barrier: none, apart: 40 mm, bends: 4, bend radius: 20 mm}}",
+            "designs: {d: {switches: {sw-1: {model: box}}, uplinks: [{from: sw-1/25, to: line, module: ten, drop: F-1}]}}");
+        var seen = all.Select(site => site.Study()).Append(cables).SelectMany(ledger => ledger.Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
         Assert.Equal(CautionTable.All.Select(caution => caution.Code).ToHashSet(), seen);
         Assert.All(On(PoeType.Type2, Site.Device("ap", 4, 6, 12, 9)).Study().Entries, entry => Assert.Empty(entry.Cautions));
     }

@@ -79,13 +79,15 @@ internal sealed class Site
         new PowerIntake(null, false, V((least + most) / 2, (most - least) / 2), null, null, null, false, null, null, null),
         Draws(watts, watts, watts, null), [], 0);
 
-    public Site Put(string id, string model, string port, double? metres = 30, double awg = 24)
+    public Site Put(string id, string model, string? port, double? metres = 30, double awg = 24)
     {
         var cable = $"cable-{awg}";
         _drops.Add(new Drop($"K-{id}", "closet", null,
             [new RunPiece(metres is { } m ? Make.Given(new Metres(m), Origin.Measured) : null, cable, Make.Given(new Celsius(20)), null, null)], NoCord, NoCord, Place.None));
         _cables[cable] = new CableModel(Body(cable), null, Make.Given(new SquareMillimetres(new GaugeUnit().ToBase(awg))), null, Clad, null, false, null, null);
         _endpoints.Add(new Endpoint(id, model, $"K-{id}", null, null, new Dictionary<string, Given<Watts>>(), null, null, Place.None));
+        if (port is null)
+            return this;
         var parts = port.Split('/');
         _patch.Add(new Patch($"K-{id}", new PortRef(parts[0], parts.Length > 1 ? int.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture) : null), Place.None));
         return this;

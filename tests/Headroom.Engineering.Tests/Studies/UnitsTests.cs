@@ -19,7 +19,7 @@ public sealed class UnitsTests
     private const string Models = """
         catalogue: 1
         cables:
-          mm-cable: {conductor: 0.204732 mm2}
+          mm-cable: {conductor: 0.20473031 mm2}
           awg-cable: {conductor: 24 AWG}
         """;
 

@@ -46,7 +46,7 @@ internal static class CodeInputs
         ("JOB008", Drop("K-1: {from: a, length: '31,5 m'}")), ("JOB009", Drop("K-1: {from: a, length: far}")), ("JOB010", Drop("K-1: {from: a, length: 9000 m}")),
         ("JOB011", Head + "survey: {spaces: {a: {kind: kichen}}}"), ("JOB012", Drop("K/1: {from: a}")), ("JOB013", Drop("K-1: {from: a, length: 9..3 m}")),
         ("JOB014", "headroom: 9\njob: x"), ("JOB015", Drop("K-1: {from: a, length: 3 m, pieces: [{length: 3 m}]}")), ("JOB016", $"headroom: 1\njob: {Long}"),
-        ("JOB017", Head + "designs: {d: {patch: {K-1: sw-1/0}}}"), ("JOB020", Drop("K-9..K-1: {from: a}")), ("JOB021", Head + "designs: {d: {patch: {K-1..K-3: sw-1/1..2}}}"),
+        ("JOB017", Head + "designs: {d: {patch: {K-1: sw-1/0}}}"), ("JOB019", Head + "survey: {noises: {copier: {in: a, power: 4 B, bands: {63: 38 dB}}}}"), ("JOB020", Drop("K-9..K-1: {from: a}")), ("JOB021", Head + "designs: {d: {patch: {K-1..K-3: sw-1/1..2}}}"),
         ("JOB022", Drop(string.Join(", ", Enumerable.Range(0, 210).Select(n => $"K{n}-000..K{n}-999: {{from: a}}")))),
     }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => JobFile.Parse(row.Text, "job.yaml", null).Findings)));
 
@@ -56,7 +56,7 @@ internal static class CodeInputs
         ("CAT005", Phone("about: ")), ("CAT006", Phone("weight: 3")), ("CAT007", Phone("weight: 3 m")), ("CAT008", Phone("weight: '3,1 kg'")), ("CAT009", Phone("weight: much")),
         ("CAT010", Phone("weight: 900000 kg")), ("CAT011", "endpoints: {x: {kind: fone, power: none}}"), ("CAT012", "endpoints: {'x/': {kind: phone, power: none}}"), ("CAT013", Phone("ambient: 45..0 °C")),
         ("CAT014", "catalogue: 9"), ("CAT015", Switch("sound: {levels: {1: {power: 4 B, pressure: 30 dB(A), distance: 1 m}}}")), ("CAT016", Phone($"about: {Long}")),
-        ("CAT017", "switches: {x: {ports: {first: {media: copper, power: none}}, supplies: {s: {}}}}"), ("CAT030", Phone("draws: {typical: 3 W, peak: 2 W}")),
+        ("CAT017", "switches: {x: {ports: {first: {media: copper, power: none}}, supplies: {s: {}}}}"), ("CAT019", Switch("sound: {levels: {1: {power: 4 B, bands: {63: 38 dB}}}}")), ("CAT030", Phone("draws: {typical: 3 W, peak: 2 W}")),
         ("CAT031", "endpoints: {x: {kind: phone, power: {class: 1}}}"), ("CAT032", "endpoints: {x: {kind: phone, power: {class: 1}, draws: {peak: 9 W}}}"),
         ("CAT033", "switches: {x: {ports: {1..4: {media: copper, power: none}, 3..8: {media: copper, power: none}}, supplies: {s: {}}}}"),
         ("CAT034", "switches: {x: {ports: {2..4: {media: copper, power: none}}, supplies: {s: {}}}}"), ("CAT035", Switch("sound: {levels: {2: {power: 4 B}}}")),

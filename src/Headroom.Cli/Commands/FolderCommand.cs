@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Headroom.Cli.Csv;
+using Headroom.Cli.Json;
+using Headroom.Cli.Many;
+using Headroom.Cli.Text;
+
+namespace Headroom.Cli.Commands;
+
+/// <summary><c>headroom study FOLDER</c>: find, read and study each, print one line each.</summary>
+internal static class FolderCommand
+{
+    /// <summary>Studies every job below a folder.</summary>
+    public static int Run(string folder, (StudyOptions Options, ParseResult Parsed) asked, bool strict, Desk desk)
+    {
+        var (options, parsed) = asked;
+        var files = JobFolder.Files(folder);
+        var models = JobSource.Models(options.Catalogues(parsed));
+        FindingsReport.Write(desk.Err, models.Findings);
+        if (files.Count == 0)
+            desk.Err.WriteLine($"headroom: there is no job.yaml in {folder} and no job file below it; name a job file, or a folder in which jobs lie");
+        if (files.Count == 0 || !models.Ok)
+            return ExitCode.NotWorked;
+        StudiedFolder studied;
+        using (var progress = new Progress(desk.Err, files.Count, desk.SomebodyLooksOn))
+            studied = FolderStudy.Run(folder, files, (models.Value!, options.Request(parsed, desk.Today)), progress.Done);
+        desk.Out.Write(options.Format(parsed) switch
+        {
+            "json" => FolderJson.Write(studied),
+            "csv" => FolderCsv.Write(studied.Jobs),
+            _ => FolderSheet.Write(studied, desk.Pen),
+        });
+        return studied.ExitCodeOf(strict);
+    }
+}

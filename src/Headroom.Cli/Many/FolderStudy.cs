@@ -1,0 +1,54 @@
+using Headroom.Cli.Commands;
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Ledgers;
+using Headroom.Engineering;
+using Headroom.JobFiles;
+
+namespace Headroom.Cli.Many;
+
+/// <summary>Studies many jobs at once, each by itself: one that cannot be worked out does not hold up the others.</summary>
+internal static class FolderStudy
+{
+    /// <summary>Studies every file.</summary>
+    /// <param name="folder">The folder they lie in.</param>
+    /// <param name="files">The job files.</param>
+    /// <param name="with">The models and what is wanted.</param>
+    /// <param name="done">Told once for every job that is through; from any thread.</param>
+    public static StudiedFolder Run(string folder, IReadOnlyList<string> files, (Catalogue Models, StudyRequest Request) with, Action done)
+    {
+        var studied = new StudiedJob[files.Count];
+        Parallel.For(0, files.Count, at =>
+        {
+            studied[at] = Study(new StudiedJob(files[at], JobFolder.NameOf(folder, files[at])), with);
+            done();
+        });
+        return StudiedFolder.Of(folder, with.Request.On, studied);
+    }
+
+    private static StudiedJob Study(StudiedJob job, (Catalogue Models, StudyRequest Request) with)
+    {
+        try
+        {
+            var read = JobFile.Read(job.File, with.Models);
+            job = job with { Job = read.Value?.Name, Findings = read.Findings.Count };
+            if (!read.Ok)
+                return job with { NotWorked = FindingsReport.Counts(read.Findings) };
+            return DesignChoice.Complaint(read.Value!, with.Request) is { } complaint
+                ? job with { NotWorked = complaint }
+                : Told(job, Engineering.Study.Run(read.Value!, with.Models, with.Request));
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            // What nobody foresaw in one job is said of that job; the others are worked out.
+            return job with { NotWorked = $"a fault of headroom itself ({fault.GetType().Name})" };
+        }
+    }
+
+    private static StudiedJob Told(StudiedJob job, Ledger ledger) => job with
+    {
+        Design = ledger.Design,
+        Verdict = ledger.Verdict,
+        Counts = [.. Enum.GetValues<Verdict>().Select(ledger.Count)],
+        Worst = ledger.Entries is [var worst, ..] ? new(worst.Id, worst.What, worst.Verdict, worst.Left, worst.Unit) : null,
+    };
+}

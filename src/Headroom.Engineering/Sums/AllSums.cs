@@ -1,0 +1,19 @@
+using Headroom.Engineering.Sums.Acoustics;
+using Headroom.Engineering.Sums.Cabling;
+using Headroom.Engineering.Sums.Power;
+
+namespace Headroom.Engineering.Sums;
+
+/// <summary>All sums there are. The table is made when somebody first asks for one; nothing else pays for it.</summary>
+public static class AllSums
+{
+    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. AcousticSums.All]);
+
+    /// <summary>The sums, discipline by discipline.</summary>
+    public static IReadOnlyList<Sum> All => Table.Value;
+
+    /// <summary>The sum of a name.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The sum; null when there is none.</returns>
+    public static Sum? Find(string name) => All.FirstOrDefault(sum => sum.Name == name);
+}

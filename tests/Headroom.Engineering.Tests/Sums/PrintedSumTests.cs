@@ -1,0 +1,106 @@
+using Headroom.Engineering.Sums;
+
+namespace Headroom.Engineering.Tests.Sums;
+
+/// <summary>Every sum against printed rows of the reference values for power and cabling, and for sound, air and heat.</summary>
+public sealed class PrintedSumTests
+{
+    // The rows take copper as 1.7241e-8 Ω·m, rounded from the 1/58 that is used here: 0.0024 % of a resistance, and of what hangs on it alone.
+    private const double RoundedCopper = 0.000024;
+
+    public static TheoryData<PrintedSum> Power => new()
+    {
+        new PrintedSum("power-and-cabling/LC-3", "far-end-volts volts 50 V length 100 m cable 24 AWG draw 25.5 W temperature 60 C", "far-end-volts", 44.4036, 0.0005),
+        new PrintedSum("power-and-cabling/LC-3", "far-end-volts volts 50 V length 100 m cable 24 AWG draw 25.5 W temperature 60 C", "port-watts", 28.7139, 0.0005),
+        new PrintedSum("power-and-cabling/LC-8", "far-end-volts volts 52 V length 100 m cable 23 AWG draw 71.3 W temperature 60 C pairs 4", "far-end-volts", 46.0122, 0.0005),
+        new PrintedSum("power-and-cabling/LC-21", "far-end-volts volts 24 V length 100 m cable 24 AWG draw 15 W temperature 60 C", "far-end-volts", null, 0),
+        new PrintedSum("power-and-cabling/LC-21", "far-end-volts volts 24 V length 100 m cable 24 AWG draw 15 W temperature 60 C", "most-watts", 14.777, 0.0005 + 14.777 * RoundedCopper),
+        new PrintedSum("power-and-cabling/X-7", "longest-run volts 24 V least-volts 18 V draw 8.5 W cable 24 AWG temperature 20 C", "longest-run", 150.88, 0.005 + 150.88 * RoundedCopper),
+        new PrintedSum("power-and-cabling/X-7", "longest-run volts 24 V least-volts 18 V draw 8.5 W cable 24 AWG temperature 20 C", "most-ohms", 12.7059, 0.00005),
+        new PrintedSum("power-and-cabling/LC-1", "loop-resistance length 100 m cable 24 AWG temperature 20 C", "power-loop-2", 8.42132, 0.000005 + 8.42132 * RoundedCopper),
+        new PrintedSum("power-and-cabling/LC-6", "loop-resistance length 100 m cable 24 AWG temperature 20 C", "power-loop-4", 4.21066, 0.000005 + 4.21066 * RoundedCopper),
+        // K-7 prints 133.7 Ω/km for one conductor of 24 AWG at 63 % of copper.
+        new PrintedSum("power-and-cabling/K-7", "loop-resistance length 1000 m cable 24 AWG temperature 20 C conductivity 63 %", "conductor", 133.7, 0.05),
+        new PrintedSum("power-and-cabling/BU-1", "power-budget budget 250 W devices 24 x 5.5 W by measured", "left", 118.0, 0.05),
+        new PrintedSum("power-and-cabling/BU-5", "power-budget budget 370 W devices 24 x 13 W by class", "left", 0.4, 0.05),
+        new PrintedSum("power-and-cabling/BU-8", "power-budget budget 195 W devices 3 x 51 W by class type 3", "left", 15, 0.5),
+        // R-3 is printed to 0.001; the other device of the row is alone in its list.
+        new PrintedSum("power-and-cabling/R-3", "power-budget budget 100 W devices 15 W by negotiated", "by-negotiated", 16.334, 0.0005),
+        new PrintedSum("power-and-cabling/BU-3", "cold-start budget 250 W devices 24 x 25.5 W", "up-at-once", 8, 0.5),
+        new PrintedSum("power-and-cabling/BU-3", "cold-start budget 250 W devices 24 x 25.5 W", "dark", 16, 0.5),
+        new PrintedSum("power-and-cabling/C-6", "class-of-draw draw 51 W", "class", 6, 0.5),
+        new PrintedSum("power-and-cabling/C-6", "class-of-draw draw 51 W", "source-watts", 60, 0.5),
+        new PrintedSum("power-and-cabling/LC-14", "injector-watts draw 8.5 W volts 24 V length 50 m cable 24 AWG temperature 20 C", "port-watts", 9.1062, 0.0005),
+        new PrintedSum("power-and-cabling/LC-22", "injector-watts draw 12 W volts 24 V length 100 m cable 26 AWG temperature 20 C", "port-watts", null, 0),
+        new PrintedSum("power-and-cabling/HT-3", "supply-draw own 35 W ports 132 W efficiency 90 %", "mains-watts", 185.556, 0.0005),
+        new PrintedSum("power-and-cabling/HT-3", "supply-draw own 35 W ports 132 W efficiency 90 %", "heat-btu", 182.74, 0.005),
+        new PrintedSum("power-and-cabling/HT-6", "supply-draw own 35 W ports 132 W efficiency 90 % path-efficiency 97 %", "mains-watts", 190.092, 0.0005),
+        new PrintedSum("power-and-cabling/PW-2", "inrush capacitance 180 uF", "time", 25.65, 0.005),
+        new PrintedSum("power-and-cabling/PW-4", "inrush capacitance 180 uF volts 57 V", "most-capacitance", 350.9, 0.05),
+    };
+
+    public static TheoryData<PrintedSum> Cabling => new()
+    {
+        new PrintedSum("power-and-cabling/T-45", "link-length temperature 45 C", "longest", 81.08, 0.005),
+        new PrintedSum("power-and-cabling/T-55 screened", "link-length temperature 55 C screen yes", "longest", 84.11, 0.005),
+        new PrintedSum("power-and-cabling/CO-7", "cord-length link 90 m cord 28 AWG", "longest-cords", 6.154, 0.0005),
+        new PrintedSum("power-and-cabling/CO-2", "cord-length link 85 m cord 24 AWG", "longest-cords", 14.167, 0.0005),
+        new PrintedSum("power-and-cabling/H-2", "bundle-rise cables 100 current 300 mA cable 24 AWG temperature 20 C", "rise", 12.19, 0.005),
+        new PrintedSum("power-and-cabling/H-3", "bundle-rise cables 24 current 300 mA cable 24 AWG conductors 4 temperature 45 C", "rise", 2.40, 0.005),
+        new PrintedSum("power-and-cabling/FL-1", "conduit-fill inside 26.6 mm cables 7 x 6.1 mm", "fill", 36.81, 0.005),
+        new PrintedSum("power-and-cabling/FL-3", "conduit-fill inside 20.9 mm cables 2 x 7.5 mm", "limit", 31, 0.5),
+        new PrintedSum("power-and-cabling/FL-8, most 29", "conduit-fill inside 52.5 mm cables 20 x 6.1 mm", "more", 9, 0.5),
+        new PrintedSum("power-and-cabling/SP-2", "mains-separation circuits 20 cable screened between basket", "least-distance", 76, 0.5),
+        new PrintedSum("power-and-cabling/SP-5", "mains-separation circuits 40 between solid", "least-distance", 0, 0.5),
+        new PrintedSum("power-and-cabling/FW-1", "fibre-loss length 150 m fibre OM3 light 850", "loss", 1.950, 0.0005),
+        new PrintedSum("power-and-cabling/FW-3", "fibre-reach port 10GBASE-SR fibre OM4 length 300 m splices 2", "loss-left", -0.100, 0.0005),
+        new PrintedSum("power-and-cabling/FW-6", "fibre-reach port 1000BASE-LX fibre OS2 length 2000 m splices 4", "loss-left", 1.070, 0.0005),
+        // By hand, no printed row: 305 m of box hold four runs of 66 m, so that 17 such runs take five.
+        new PrintedSum("by hand", "boxes-of-cable runs 17 x 60 m", "boxes", 5, 0.5),
+    };
+
+    public static TheoryData<PrintedSum> Sound => new()
+    {
+        new PrintedSum("sound-air-heat/BR-1, L_dir", "level-at-distance power 54.5 dB distance 0.6 m", "level", 50.96, 0.005),
+        new PrintedSum("sound-air-heat/FF-4 at 2 m", "level-at-distance power 60 dB distance 2 m on corner", "level", 60 - 7.98, 0.005),
+        // Printed from an absorption of 15.98 m² rounded: half a hundredth of a decibel more.
+        new PrintedSum("sound-air-heat/RE-1 at 1 m", "room-level power 60 dB distance 1 m length 4 m width 3 m height 2.5 m absorption 15.98 m2", "level", 60 - 4.66, 0.01),
+        new PrintedSum("sound-air-heat/RM-1c", "room-level power 60 dB distance 1 m length 4 m width 3 m height 2.5 m absorption 15.98 m2", "critical-distance", 0.934, 0.0005),
+        new PrintedSum("sound-air-heat/WC-1", "next-room level 56.99 dB wall 38 dB wall-area 8.2 m2 door 27 dB door-area 1.791 m2 gap 90 cm2 absorption 15.98 m2", "level-there", 26.38, 0.01),
+        new PrintedSum("sound-air-heat/WL-2", "next-room level 57 dB wall 38 dB wall-area 8.2 m2 door 27 dB door-area 1.791 m2 gap 90 cm2 absorption 16 m2", "reduction", 28.58, 0.005),
+        new PrintedSum("sound-air-heat/BD-1 at 1 kHz, IS", "barrier to-edge 0.58310 m from-edge 0.58310 m straight 1.13137 m", "loss", 7.02, 0.005),
+        new PrintedSum("sound-air-heat/BD-1 at 1 kHz, KA", "barrier to-edge 0.58310 m from-edge 0.58310 m straight 1.13137 m", "loss-kurze-anderson", 7.88, 0.005),
+        new PrintedSum("sound-air-heat/LS-6", "sum-of-sources levels 30, 35, 40, 45 dB", "together", 46.61, 0.005),
+        new PrintedSum("sound-air-heat/LS-4", "sum-of-sources levels 4 x 45 dB", "together", 51.02, 0.005),
+        new PrintedSum("sound-air-heat/BG-1", "background-correction reading 51 dBA background 42 dBA", "source", 50.42, 0.005),
+        new PrintedSum("sound-air-heat/BG-6", "background-correction reading 46 dBA background 44 dBA", "at-most", 43.0, 0.05),
+        new PrintedSum("sound-air-heat/BG-6", "background-correction reading 46 dBA background 44 dBA", "source", null, 0),
+        new PrintedSum("sound-air-heat/BG-8", "background-correction reading 42 dBA background 43 dBA", "source", null, 0),
+        new PrintedSum("sound-air-heat/AF-2, 50 lg", "fan-speed from 8000 rpm to 4000 rpm", "level-change", -15.05, 0.005),
+        new PrintedSum("sound-air-heat/AF-8, 60 lg", "fan-speed from 4000 rpm to 5000 rpm", "level-change", 5.81, 0.005),
+        new PrintedSum("sound-air-heat/AF-2, P", "fan-speed from 8000 rpm to 4000 rpm", "power-share", 12.5, 0.05),
+        // Printed with the weights rounded to tenths, as IEC 61672-1 tabulates them; here they are exact: up to 0.02 dB apart.
+        new PrintedSum("sound-air-heat/SP-2, LA", "spectrum-level bands 38, 40, 43, 46, 47, 46, 43, 37 dB", "a-level", 51.87, 0.02),
+        new PrintedSum("sound-air-heat/SP-2, LZ", "spectrum-level bands 38, 40, 43, 46, 47, 46, 43, 37 dB", "z-level", 52.81, 0.005),
+        new PrintedSum("sound-air-heat/SP-2, NR", "noise-rating bands 38, 40, 43, 46, 47, 46, 43, 37 dB", "nr", 48.77, 0.005),
+        new PrintedSum("sound-air-heat/SP-2, NC", "noise-rating bands 38, 40, 43, 46, 47, 46, 43, 37 dB", "nc", 47.0, 0.05),
+        new PrintedSum("sound-air-heat/PW-2", "reading-and-prediction predicted 46 dBA predicted-u 3 dB reading 51 dBA reading-u 1.6 dB", "combined", 49.89, 0.005),
+        new PrintedSum("sound-air-heat/PW-6", "reading-and-prediction predicted 40 dBA predicted-u 1.5 dB reading 48 dBA reading-u 1.6 dB", "combined", null, 0),
+        new PrintedSum("sound-air-heat/PW-5", "reading-and-prediction predicted 41 dBA predicted-u 1.5 dB reading 47 dBA reading-u 1.6 dB", "apart", 2.74, 0.005),
+    };
+
+    [Theory, MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
+    public void A_sum_comes_to_what_is_printed(PrintedSum row)
+    {
+        var figure = Reckoned.Of(row.Typed).Figures.Single(figure => figure.Output.Name == row.Output);
+        if (row.Printed is { } printed)
+            Assert.Equal(printed, figure.Value!.Value, row.Tolerance);
+        else
+            Assert.Null(figure.Value);
+    }
+
+    [Fact]
+    public void Every_sum_is_held_against_a_row() => Assert.Equal(
+        AllSums.All.Select(sum => sum.Name).Order(),
+        Power.Concat(Cabling).Concat(Sound).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
+}

@@ -185,6 +185,9 @@ public static class RuleCodes
     /// <summary>The air around a cable is warmer than the cable may become.</summary>
     public static RuleCode CableTooWarm { get; } = Ask("RUL114", "The air around a cable is warmer than the cable may become.");
 
+    /// <summary>A price is written for something that is no model.</summary>
+    public static RuleCode UnknownPriced { get; } = Ask("RUL130", "A price is written for a model that is not in the catalogue.");
+
     /// <summary>All rules, by code.</summary>
     public static IReadOnlyList<RuleCode> All { get; } =
     [
@@ -198,7 +201,7 @@ public static class RuleCodes
         UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
-        FromIsTo, CableTooWarm,
+        FromIsTo, CableTooWarm, UnknownPriced,
     ];
 
     private static RuleCode Wrong(string code, string meaning) => new(code, Severity.Error, meaning);

@@ -26,14 +26,15 @@ internal static class ReadingFields
     private static readonly Field<string> Direction = new("direction", Shapes.Text, "From which end it was taken.", "from the closet");
     private static readonly Field<string> Pair = new("pair", Shapes.Words("1-2", "3-6", "4-5", "7-8"), "The pair of the cable, as on the plug.", "1-2");
 
+    /// <summary>A reading.</summary>
+    public static ObjectShape<Reading> Shape { get; } = new(
+        "reading", [What, At, Value, With, Calibrated, AtMost, On, While, Background, Distance, Method, Direction, Pair], Build)
+    {
+        About = "A measured value with its instrument, place and time.",
+    };
+
     /// <summary>The readings.</summary>
-    public static ListShape<Reading> List { get; } = new(
-        "reading",
-        new ObjectShape<Reading>(
-            "reading", [What, At, Value, With, Calibrated, AtMost, On, While, Background, Distance, Method, Direction, Pair], Build)
-        {
-            About = "A measured value with its instrument, place and time.",
-        }) { IsQuiet = true };
+    public static ListShape<Reading> List { get; } = new("reading", Shape) { IsQuiet = true };
 
     private static Reading? Build(Values values)
     {

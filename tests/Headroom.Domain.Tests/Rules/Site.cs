@@ -33,6 +33,8 @@ internal sealed class Site
 
     public List<Reading> Readings { get; } = [];
 
+    public List<Price> Prices { get; } = [];
+
     public Policy Policy { get; set; } = Policy.None;
 
     public string? Chosen { get; set; }
@@ -40,7 +42,7 @@ internal sealed class Site
     public Catalogue Catalogue { get; set; } = Models.All;
 
     public Job Job => new(
-        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0));
+        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices };
 
     public IReadOnlyList<Finding> Findings => JobRules.Check(Job, Catalogue);
 

@@ -152,6 +152,7 @@ internal static class SlipTable
             ["one reading twice"] = (RuleCodes.ReadingTwice, s => s.Readings.Add(s.Reading("sw-1/2", 6.4))),
             ["a drop that ends where it starts"] = (RuleCodes.FromIsTo, s => s.Drops.Change(0, d => d with { To = d.From })),
             ["air warmer than the cable bears"] = (RuleCodes.CableTooWarm, s => Piece(s, p => p with { Ambient = s.Degrees(61) })),
+            ["a price of a model that is not there"] = (RuleCodes.UnknownPriced, s => s.Prices.Add(new("no-such", new Given<Money>(new Money(9, "EUR"), "9 EUR", Origin.Unstated, null, s.Here()), null, null, null, s.Here()))),
             ["a pathway warmer than the cable bears"] = (RuleCodes.CableTooWarm, s => s.Pathways.Change(0, p => p with { Ambient = s.Degrees(61) })),
         };
 

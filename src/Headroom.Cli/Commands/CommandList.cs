@@ -9,6 +9,7 @@ internal static class CommandList
         new("study", "works out every limit of a design and what is left of it", StudyCommand.Build),
         new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build),
         new("compare", "sets two designs side by side, or one with a model swapped", CompareCommand.Build),
+        new("restart", "tells what happens when the power comes back", RestartCommand.Build),
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build),
         new("reckon", "works out one sum by itself, without a job", ReckonCommand.Build),
         new("catalogue", "shows the models a job may use, or checks a firm's own", CatalogueCommand.Build),

@@ -60,6 +60,19 @@ internal sealed class KeptWay(BoundDesign bound, HashSet<string> also)
         return switches;
     }
 
+    /// <summary>Says whether something that must go on working hangs on a port of low priority.</summary>
+    public static bool KeepsLow(BoundDesign bound)
+    {
+        var keep = bound.Job.Policy.Outage.Keep;
+        foreach (var endpoint in bound.Endpoints)
+        {
+            if (endpoint.Port is { Switch: { } s } patch && (keep.Contains(endpoint.Id) || keep.Contains(endpoint.Model.Kind)) && PriorityOf(s, endpoint, patch.Port) == Priority.Low)
+                return true;
+        }
+
+        return false;
+    }
+
     private BoundSwitch? Next(BoundSwitch s)
     {
         foreach (var link in bound.Design.Uplinks ?? [])

@@ -36,18 +36,15 @@ internal sealed class RestartRun
     /// <summary>Wave after wave, as far as the setting goes.</summary>
     public void ToTheEnd()
     {
-        while (Wave())
-        {
-            if (!_switch.Setting.Retries || _up == _served.Count)
-                break;
+        // Where the first in line does not fit and stops all behind it, the first round brings nobody up, but the next one may.
+        for (var first = true; (Wave(first) || first) && _switch.Setting.Retries && _up < _served.Count; first = false)
             Settle();
-        }
 
         for (var i = 0; i < _ports.Length; i++)
             _ports[i] ??= new(_served[i], 0, 0, 0, false, false);
     }
 
-    private bool Wave()
+    private bool Wave(bool first)
     {
         var before = _up;
         var reserved = Reserved();
@@ -59,7 +56,7 @@ internal sealed class RestartRun
                 continue;
             if (_switch.BudgetWatts is { } budget && reserved + _start[i] > budget + PortBudget.GuardWatts)
             {
-                if (Waves == 0 && _switch.Setting.AtRefusal == AtRefusal.Stop)
+                if (first && _switch.Setting.AtRefusal == AtRefusal.Stop)
                     break;
                 continue;
             }

@@ -26,7 +26,7 @@ internal static class RuntimeAdvice
     /// <summary>The latest moment at which switching off the ports of low priority still gives the minutes wanted, and what is fed from then on; null when it is not needed, or of no use.</summary>
     public static (double Seconds, double Watts)? LatestShed(StandbySupply supply)
     {
-        if (supply.Wanted is not { } wanted || supply.Governing is not { Derating: { } derating } || !supply.Units.HasPorts(Priority.Low)
+        if (supply.KeepsLow || supply.Wanted is not { } wanted || supply.Governing is not { Derating: { } derating } || !supply.Units.HasPorts(Priority.Low)
             || supply.Units.WattsIn(supply.State, priority => priority != Priority.Low) is not { } rest)
             return null;
         bool Holds(double moment) => StagedRuntime.Smaller(supply.Table!.Table, [

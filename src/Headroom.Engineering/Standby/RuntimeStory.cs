@@ -25,7 +25,7 @@ internal sealed class RuntimeStory(StandbySupply supply, Reserve reserve) : IEnt
         var inputs = new List<WorkingInput>
         {
             new("minutes wanted", supply.Wanted?.Value.Value / 60, "min", Origins.Of(supply.Wanted)),
-            new("battery", null, "", supply.Table?.Origin ?? "not known"),
+            new("battery, first row of its table", supply.Table?.Table.MostWatts, "W", supply.Table?.Origin ?? "not known"),
             new("efficiency on battery", supply.Table is { AtOutput: true } ? 1 : supply.Model.Efficiency?.Value.Value, "", supply.Table is { AtOutput: true } ? "within the declared minutes" : Origins.Of(supply.Model.Efficiency)),
             new("draw with nothing connected", supply.Model.NoLoad?.Value.Value, "W", Origins.Of(supply.Model.NoLoad)),
             new("coldest air at the battery", supply.Place.Coldest, "°C", supply.Place.Origin),

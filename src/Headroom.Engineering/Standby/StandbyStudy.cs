@@ -45,6 +45,7 @@ public static class StandbyStudy
             State = heaviest?.State ?? PowerState.Typical,
             Table = BatteryTable.Of(of.Model, battery),
             Place = place,
+            KeepsLow = KeptWay.KeepsLow(bound),
             LifeYears = battery?.Life is { } life ? life.Value.Value / SecondsPerYear * (battery.Chemistry == "lead" ? BatteryDerating.FloatLife(place.Mean) : 1) : null,
         };
         supply = supply with { Question = Question(supply, heaviest is not null) };

@@ -38,6 +38,9 @@ public sealed record StandbySupply
     /// <summary>The air where it stands.</summary>
     public required BatteryPlace Place { get; init; }
 
+    /// <summary>True when something that must go on working hangs on a port of low priority.</summary>
+    public bool KeepsLow { get; init; }
+
     /// <summary>The life of its battery where it stands [years]; null when not known.</summary>
     public double? LifeYears { get; init; }
 

@@ -48,7 +48,7 @@ internal static class BatteryMinutes
         };
         if (table.Seconds(block) is not { } seconds)
         {
-            return new SumAnswer($"The table says nothing for {new Told(block, "W")} a block: it goes from {new Told(table.LeastWatts, "W")} to {new Told(table.MostWatts, "W")}, and beyond its ends nothing is guessed.", [Block.Is(block), Battery.Is(battery)], steps) { Holds = false };
+            return new SumAnswer($"The table says nothing for {new Told(block, "W")} a block: it goes from {new Told(table.LeastWatts, "W")} to {new Told(table.MostWatts, "W")}, and beyond its ends nothing is guessed.", [Minutes.Is(null), Block.Is(block), Battery.Is(battery)], steps) { Holds = false };
         }
 
         steps.Add(new("T", "between the rows of the table, in log-log", seconds / 60, "min"));

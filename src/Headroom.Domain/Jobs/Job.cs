@@ -21,4 +21,8 @@ public sealed record Job(
     string? Chosen,
     IReadOnlyList<Reading> Readings,
     IReadOnlyList<Overruling> Overrulings,
-    Place At);
+    Place At)
+{
+    /// <summary>What goods cost in this job, in place of what the catalogue says; empty when nothing is written.</summary>
+    public IReadOnlyList<Price> Prices { get; init; } = [];
+}

@@ -25,7 +25,7 @@ internal static class EndpointModelFields
 
     private static readonly Field<int> PortsBehind = new("ports behind", new CountShape(0, 48), "Ports it offers to others, for a small switch that is powered over the cable.", "4");
 
-    private static readonly Field<Given<Seconds>> Boot = new("boot", Sensible.Boot, "How long it takes from power to being of use: a phone that rings, an access point that people find.", "48 s measured");
+    private static readonly Field<Given<Seconds>> Boot = new("boot", () => Sensible.Boot, "How long it takes from power to being of use: a phone that rings, an access point that people find.", "48 s measured");
 
     /// <summary>An endpoint model.</summary>
     public static ObjectShape<EndpointModel> Shape { get; } = new(

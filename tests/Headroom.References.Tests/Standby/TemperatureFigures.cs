@@ -12,7 +12,7 @@ internal static class TemperatureFigures
         {
             "1.2/life" when printed.Unit == "years" => n[0] * BatteryDerating.FloatLife(n[1], n[2]),
             "1.2/life" => BatteryDerating.FloatLife(n[0], n[1]),
-            "1.2/fit" => Enumerable.Range(25, 96).All(fahrenheit => Math.Abs(At(fahrenheit)!.Value * Fit((fahrenheit - 32) / 1.8) - 1) <= n[0] / 100),
+            "1.2/fit" => 100 * Enumerable.Range(25, 96).Max(fahrenheit => Math.Abs(At(fahrenheit)!.Value * Fit((fahrenheit - 32) / 1.8) - 1)),
             "1.2/between" => BatteryDerating.LeadTemperature(n[0], creditHeat: true),
             "1.2/no-credit" => BatteryDerating.LeadTemperature(n[0]),
             _ => At(n[0]),

@@ -12,7 +12,6 @@ internal static class BatteryMinutes
     private static readonly QuantityInput NoLoad = new("no-load", "what the converter draws with nothing connected", Watts.Units, new(0, 500, "W")) { Default = "0 W", DefaultWhy = "held in the efficiency" };
     private static readonly NumberInput Blocks = new("blocks", "how many blocks share it", new(1, 200)) { Default = "1", DefaultWhy = "one block" };
     private static readonly NumberInput Ageing = new("ageing", "factor for age: 1 new, 1.25 at the end of life", new(1, 3)) { IsWhole = false, Default = "1", DefaultWhy = "a new battery" };
-    private static readonly NumberInput Margin = new("margin", "factor for design margin", new(1, 2)) { IsWhole = false, Default = "1", DefaultWhy = "no margin" };
     private static readonly QuantityInput Temperature = new("temperature", "of the battery", Celsius.Units, new(-3.8, 48.8, "°C")) { Default = "25 °C", DefaultWhy = "the temperature of the table" };
 
     private static readonly SumOutput Minutes = new("minutes", "min", "how long it holds");
@@ -25,9 +24,9 @@ internal static class BatteryMinutes
         Name = "battery-minutes",
         Discipline = StandbySums.Discipline,
         Answers = "how long does a battery hold a load?",
-        Inputs = [Load, Efficiency, NoLoad, Blocks, Ageing, Margin, Temperature, TableInputs.RowWatts, TableInputs.RowTimes],
+        Inputs = [Load, Efficiency, NoLoad, Blocks, Ageing, Temperature, TableInputs.RowWatts, TableInputs.RowTimes],
         Outputs = [Minutes, Block, Battery],
-        Formula = "P = (P0 + P_load / η) / blocks · K_cold · K_age · margin; T between the rows in log-log",
+        Formula = "P = (P0 + P_load / η) / blocks · K_cold · K_age; T between the rows in log-log",
         Source = "constant-power table of the block; factors of IEEE Std 485, from memory",
         Example = "load 86 W efficiency 87 % blocks 2 ageing 1.25 temperature 12 °C row-watts 297 W, 103 W, 62 W, 35.7 W row-times 5 min, 30 min, 60 min, 120 min",
         Work = Work,
@@ -39,12 +38,12 @@ internal static class BatteryMinutes
             return new SumAnswer($"That is no table of a battery: {reason}.", [], []) { Holds = false };
         var battery = ConverterLoad.BatteryWatts(given[Load], given[Efficiency], given[NoLoad]);
         var cold = BatteryDerating.LeadTemperature(given[Temperature]) ?? 1;
-        var block = ConverterLoad.BlockWatts(battery, (int)given[Blocks], cold * given[Ageing] * given[Margin]);
+        var block = ConverterLoad.BlockWatts(battery, (int)given[Blocks], cold * given[Ageing]);
         var steps = new List<WorkingStep>
         {
             new("P at the battery", $"{Words.Of(given[NoLoad])} W + {Words.Of(given[Load])} W / {Words.Of(given[Efficiency])}", battery, "W"),
             new("K_cold", $"at {Words.Of(given[Temperature])} °C, never below 1", cold, ""),
-            new("P of one block", $"{Words.Of(battery)} W / {Words.Of(given[Blocks])} · {Words.Of(cold)} · {Words.Of(given[Ageing])} · {Words.Of(given[Margin])}", block, "W"),
+            new("P of one block", $"{Words.Of(battery)} W / {Words.Of(given[Blocks])} · {Words.Of(cold)} · {Words.Of(given[Ageing])}", block, "W"),
         };
         if (table.Seconds(block) is not { } seconds)
         {

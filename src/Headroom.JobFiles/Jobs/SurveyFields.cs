@@ -37,7 +37,7 @@ internal static class SurveyFields
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Endpoints], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Endpoints, OutageFields.Line], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -51,6 +51,7 @@ internal static class SurveyFields
         Named.Each(values.Get(Drops), (drop, name, at) => drop with { Id = name, At = at }, values.Reader),
         EndpointRows.Read(values.Get(Endpoints), values.Reader))
     {
+        Line = values.Get(OutageFields.Line) ?? LineBoxes.None,
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
         Noises = Named.Each(values.Get(Noises), (noise, name, at) => noise with { Id = name, At = at }, values.Reader),

@@ -19,6 +19,9 @@ public sealed record StandbyModel(
     int? Blocks,
     IReadOnlyList<RuntimePoint> Runtime)
 {
+    /// <summary>Outlets that its battery feeds; null when not known.</summary>
+    public int? Outlets { get; init; }
+
     /// <summary>What is heard of it; null when not known.</summary>
     public SoundModel? Sound { get; init; }
 

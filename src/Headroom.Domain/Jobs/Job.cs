@@ -21,4 +21,8 @@ public sealed record Job(
     string? Chosen,
     IReadOnlyList<Reading> Readings,
     IReadOnlyList<Overruling> Overrulings,
-    Place At);
+    Place At)
+{
+    /// <summary>What the firm charges and wants to keep; null when the job is not about money.</summary>
+    public MoneyTerms? Money { get; init; }
+}

@@ -23,8 +23,10 @@ internal static class JobFields
     private static readonly Field<IReadOnlyList<Overruling>> Overrulings = new(
         "overrulings", OverrulingFields.List, "Verdicts that somebody set aside.", "[{entry: cabling/K-09/length, because: tester record 31, by: J. Marsh, on: 2026-11-15}]");
 
+    private static readonly Field<MoneyTerms> Money = new("money", new OnDemand<MoneyTerms>(() => MoneyFields.Shape), "What the firm charges and wants to keep.", "{margin: 28 %, tax: {standard: 19 %}}");
+
     /// <summary>The file.</summary>
-    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Survey, Chosen, Designs, Readings, Overrulings], Build) { GoesOn = true };
+    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Survey, Chosen, Designs, Money, Readings, Overrulings], Build) { GoesOn = true };
 
     private static Job Build(Values values) => new(
         values.Get(Name) ?? "",
@@ -35,5 +37,8 @@ internal static class JobFields
         values.Get(Chosen),
         values.List(Readings),
         values.List(Overrulings),
-        new Place(values.At.File, 0, 0));
+        new Place(values.At.File, 0, 0))
+    {
+        Money = values.Get(Money),
+    };
 }

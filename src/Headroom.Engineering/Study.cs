@@ -2,9 +2,12 @@ using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
+using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
+using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Readings;
 
 namespace Headroom.Engineering;
@@ -13,7 +16,7 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -52,6 +55,26 @@ public static class Study
             entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
             figures.Add(() => AcousticFigures.Of(sound));
             answers.Add(() => AcousticAnswers.Of(sound));
+        }
+
+        if (wanted.Contains(RackingLedger.Discipline))
+        {
+            var racking = RackingStudy.Of(bound, id => MainsHandover.MostWatts(power, id));
+            entries.AddRange(RackingLedger.Entries(racking));
+            answers.Add(() => RackingAnswers.Of(racking));
+        }
+
+        if (wanted.Contains(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
+        {
+            entries.AddRange(AddressingLedger.Entries(addressing));
+            answers.Add(() => AddressingAnswers.Of(addressing));
+        }
+
+        if (wanted.Contains(MoneyLedger.Discipline) && job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
+        {
+            entries.AddRange(MoneyLedger.Entries(money));
+            figures.Add(() => MoneyFigures.Of(money));
+            answers.Add(() => MoneyAnswers.Of(money));
         }
 
         return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())

@@ -28,6 +28,9 @@ public sealed record MoneyTerms(
     /// <summary>What small things cost the firm each, by <c>cord</c>, <c>label</c> and <c>panel</c>.</summary>
     public IReadOnlyDictionary<string, Given<Money>> Each { get; init; } = new Dictionary<string, Given<Money>>();
 
+    /// <summary>Models, or ids of units, that the client has already or buys elsewhere.</summary>
+    public IReadOnlyList<string> LeaveOut { get; init; } = [];
+
     /// <summary>Lines of the offer besides what the design says.</summary>
     public IReadOnlyList<ExtraLine> Lines { get; init; } = [];
 

@@ -58,7 +58,7 @@ internal static class DepthEntries
     private static LedgerEntry Front(RackUse use, double there, Reserve reserve)
     {
         var needed = RackCords.FrontMillimetres(RackCords.UsualCordMillimetres);
-        var entry = RackDraft.Of(use.Rack.Id, "front", ("room before the rails", "mm"), "clearance").With(
+        var entry = RackDraft.Of(use.Rack.Id, "front", ("room before rails", "mm"), "clearance").With(
             needed,
             there,
             reserve,

@@ -72,7 +72,7 @@ internal static class RackCordEntries
         var units = use.Things.Select(thing => thing.Id).ToHashSet();
         var cords = bound.Design.Patch.Count(patch => units.Contains(patch.To.Unit));
         var takes = managers.Sum(manager => manager.Places ?? RackCords.CordsOfAManager * Math.Max(1, (int)Math.Ceiling(manager.Height?.Value.Value ?? 1)));
-        var entry = RackDraft.Of(use.Rack.Id, "managers", ("cords in the managers", "cords"), "fill").With(
+        var entry = RackDraft.Of(use.Rack.Id, "managers", ("cords in managers", "cords"), "fill").With(
             cords,
             takes,
             reserve,

@@ -58,7 +58,7 @@ internal static class RackOutletEntries
         var missing = loads.FindAll(load => load.Watts is null);
         var watts = loads.Sum(load => load.Watts ?? 0);
         double? amperes = strip.Volts is { } volts ? StripLoad.Amperes(watts, volts.Value.Value, StripLoad.UsualPowerFactor) : null;
-        var entry = RackDraft.Of(strip.Id, "amperes", ("current of the outlets", "A"), "amperes").With(
+        var entry = RackDraft.Of(strip.Id, "amperes", ("current of outlets", "A"), "amperes").With(
             amperes,
             strip.Most!.Value.Value,
             reserve,

@@ -24,8 +24,11 @@ internal static class FiguresPage
         var text = new StringBuilder(Heading);
         Studies(text, bars, catalogue, "power");
         Studies(text, bars, catalogue, "cabling");
+        Whole(text, bars, catalogue);
+        SoundMesh.Measure(text, bars, catalogue);
         Reading(text, catalogue);
         Start(text, bars);
+        Folder(text, bars);
         text.Append("## Bars\n\n| bar | at most | here | kept |\n| --- | ---: | ---: | --- |\n");
         foreach (var (what, figure, bar, unit) in bars)
             Line(text, $"| {what} | {bar:0.##} {unit} | {figure:0.##} {unit} | {(figure <= bar ? "yes" : "no")} |");
@@ -66,6 +69,17 @@ internal static class FiguresPage
         text.Append('\n');
     }
 
+    // As a page or an editor that stays open asks for it, again and again.
+    private static void Whole(StringBuilder text, List<(string, double, double, string)> bars, Catalogue catalogue)
+    {
+        var job = Parse(SyntheticSite.Yaml(200), catalogue);
+        var milliseconds = Timing.Median(() => Study.Run(job, catalogue, StudyRequest.Whole(new DateOnly(2026, 11, 25))), 400);
+        text.Append("## Study of 200 endpoints with every discipline, warm\n\n| what | ms |\n| --- | ---: |\n");
+        Line(text, $"| {string.Join(", ", Study.Disciplines)} | {milliseconds:0.00} |");
+        text.Append('\n');
+        bars.Add(("warm study of 200 endpoints with every discipline (0.25 is aimed at)", milliseconds, 1, "ms"));
+    }
+
     private static void Reading(StringBuilder text, Catalogue catalogue)
     {
         text.Append("## Reading files\n\n| what | ms | ratio to reading its bytes as text |\n| --- | ---: | ---: |\n");
@@ -97,6 +111,14 @@ internal static class FiguresPage
         text.Append('\n');
         bars.Add(($"`check` of a {lines}-line file against a bare console program", check / nothing, 2.5, "x"));
         File.Delete(file);
+    }
+
+    private static void Folder(StringBuilder text, List<(string, double, double, string)> bars)
+    {
+        var headroom = Environment.GetEnvironmentVariable("HEADROOM_EXE") ?? Latest("headroom.dll");
+        var (rows, seconds) = FolderFigures.Measure(arguments => Dotnet(headroom, arguments));
+        text.Append("## A folder of 1 000 jobs of 100 endpoints, `headroom study FOLDER` from start to end\n\n| what | s | ms each |\n| --- | ---: | ---: |\n").Append(rows).Append('\n');
+        bars.Add(("`study` of a folder of 1 000 jobs of 100 endpoints", seconds, 10, "s"));
     }
 
     private static ProcessStartInfo Dotnet(string assembly, params string[] arguments) =>

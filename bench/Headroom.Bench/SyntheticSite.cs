@@ -10,13 +10,13 @@ internal static class SyntheticSite
 
     private static readonly string[] Models = ["pipit", "pipit", "bulrush", "sanderling", "pipit"];
 
-    /// <summary>The text of the job file.</summary>
-    public static string Yaml(int endpoints)
+    /// <summary>The text of the job file; with another number the lengths are others.</summary>
+    public static string Yaml(int endpoints, int number = 0)
     {
         var text = new StringBuilder(endpoints * 160);
         text.Append("headroom: 1\njob: Synthetic site\nsurvey:\n  spaces:\n    closet: {kind: cupboard}\n    hall: {kind: open office}\n  drops:\n");
         for (var i = 1; i <= endpoints; i++)
-            Line(text, $"    D-{i:00000}: {{from: closet, to: hall, length: {10 + i * 37 % 78} m, cable: cat6-23, ambient: {20 + i % 15} °C}}");
+            Line(text, $"    D-{i:00000}: {{from: closet, to: hall, length: {10 + (i * 37 + number) % 78} m, cable: cat6-23, ambient: {20 + i % 15} °C}}");
         text.Append("  endpoints:\n");
         for (var i = 1; i <= endpoints; i++)
             Line(text, $"    e-{i:00000}: {{model: {Models[i % Models.Length]}, drop: D-{i:00000}}}");

@@ -77,7 +77,7 @@ public static class Study
             answers.Add(() => MoneyAnswers.Of(money));
         }
 
-        return new Ledger(job.Name, design.Id, request.On, wanted, Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
+        return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
         {
             LooseOverrulings = Loose(job.Overrulings, entries),
         };
@@ -116,30 +116,4 @@ public static class Study
         var known = entries.Select(entry => entry.Id).ToHashSet();
         return [.. overrulings.Where(overruling => !known.Contains(overruling.Entry))];
     }
-
-    // Short first, then tight, unknown, clear; within a verdict the least left as a share of the limit; then by id.
-    private static List<LedgerEntry> Sorted(List<LedgerEntry> entries)
-    {
-        entries.Sort((left, right) =>
-        {
-            var verdict = Rank(left.Verdict).CompareTo(Rank(right.Verdict));
-            if (verdict != 0)
-                return verdict;
-            var share = ShareLeft(left).CompareTo(ShareLeft(right));
-            return share != 0 ? share : string.CompareOrdinal(left.Id, right.Id);
-        });
-        return entries;
-    }
-
-    private static int Rank(Verdict verdict) => verdict switch
-    {
-        Verdict.Short => 0,
-        Verdict.Tight => 1,
-        Verdict.Unknown => 2,
-        _ => 3,
-    };
-
-    private static double ShareLeft(LedgerEntry entry) => entry.Left is { } left && entry.Limit is { } limit
-        ? left / Math.Max(1e-9, Math.Abs(limit))
-        : double.NegativeInfinity;
 }

@@ -4,6 +4,7 @@ using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Jobs;
+using Headroom.JobFiles.Sheets;
 
 namespace Headroom.JobFiles;
 
@@ -46,7 +47,7 @@ public static class Manual
 
         Models that jobs name. The shipped ones lie in `catalogue/`, all invented; a firm's own file is given with `--catalogue FILE`.
         A model there takes the place of one of the same name, or says `like:` and only what differs. A file may also be CSV, a row a
-        model, with dotted field names as its header (`kind;id;power.class;draws.typical`). Schema: `headroom schema catalogue`.
+        model, with dotted field names as its header (`as;id;kind;power.class;draws.typical (W)`). Schema: `headroom schema catalogue`.
 
         ```yaml
         catalogue: 1
@@ -92,6 +93,7 @@ public static class Manual
         .. FileCodes.All,
         .. Slips.All.Concat(JobSlips.All).Select(slip => new FindingCode(slip.Code(Headroom.JobFiles.JobFile.CodePrefix), slip.Meaning)),
         .. Slips.All.Concat(ModelSlips.All).Select(slip => new FindingCode(slip.Code(CatalogueFiles.CodePrefix), slip.Meaning)),
+        .. SheetCodes.All,
         .. EditCodes.All,
         .. RuleCodes.All.Select(rule => new FindingCode(rule.Code, rule.Meaning)),
     ];

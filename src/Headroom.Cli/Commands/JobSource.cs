@@ -20,7 +20,7 @@ internal static class JobSource
     {
         var (text, name) = job == "-" ? (FromInput(desk), StandardInput) : (TextFile.Read(PathOf(job)), PathOf(job));
         var ahead = ModelsAhead.Start(catalogues, text.Value ?? "");
-        var read = text.Value is null ? new(null, text.Findings) : JobFile.ParseMeanwhile(text.Value, name, () => ahead.Usable);
+        var read = text.Value is null ? new(null, text.Findings) : JobFile.ParseMeanwhile(text.Value, name, job == "-" ? null : JobFile.FolderOf(name), () => ahead.Usable);
         models = ahead.Usable;
         return read with { Findings = [.. ahead.Models.Findings, .. read.Findings] };
     }

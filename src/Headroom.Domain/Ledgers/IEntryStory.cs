@@ -3,6 +3,9 @@ namespace Headroom.Domain.Ledgers;
 /// <summary>What can be told about an entry when somebody asks. Nothing of it is gathered while the study runs.</summary>
 public interface IEntryStory
 {
+    /// <summary>Where the entry's bar begins, for units in which zero means nothing, such as dB(A) or °C; null for zero.</summary>
+    double? Floor => null;
+
     /// <summary>One or two plain sentences: what is short or tight, and why.</summary>
     /// <param name="entry">The entry.</param>
     /// <returns>The sentences, without advice.</returns>

@@ -82,7 +82,7 @@ internal static class IdRules
         private void Refuse(string id, string kind, Place at)
         {
             var (first, where) = taken[id];
-            var said = where.Line > 0 ? $" in line {where.Line}" : "";
+            var said = where.Line == 0 ? "" : where.File == at.File ? $" in line {where.Line}" : $" in {where}";
             slips.Add(
                 RuleCodes.DuplicateId,
                 at,

@@ -31,6 +31,7 @@ public static class JobRules
             CheckDesign(view, names, slips);
         slips.End();
         ReadingRules.Check(names, views, slips);
+        PriceRules.Ask(names, slips);
         Ask(names, views, slips);
         return slips.Findings;
     }

@@ -209,6 +209,9 @@ public static class RuleCodes
     /// <summary>The air around a cable is warmer than the cable may become.</summary>
     public static RuleCode CableTooWarm { get; } = Ask("RUL114", "The air around a cable is warmer than the cable may become.");
 
+    /// <summary>A price is written for something that is no model.</summary>
+    public static RuleCode UnknownPriced { get; } = Ask("RUL130", "A price is written for a model that is not in the catalogue.");
+
     /// <summary>All rules, by code.</summary>
     public static IReadOnlyList<RuleCode> All { get; } =
     [
@@ -216,14 +219,14 @@ public static class RuleCodes
         UnknownPathway, UnknownCable, UnknownEndpointModel, UnknownUnitModel, UnknownModule,
         UnknownStandby, UnknownSupply, UnknownDesign, UnknownPatched, UnknownUnit,
         UnknownPriority, NothingToRemove, UnknownReadingPlace, UnknownReserve, ReserveUnit,
-        UnitWithoutModel, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
+        UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownCabinet,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall,
         StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
-        FromIsTo, CableTooWarm,
+        FromIsTo, CableTooWarm, UnknownPriced,
     ];
 
     private static RuleCode Wrong(string code, string meaning) => new(code, Severity.Error, meaning);

@@ -60,7 +60,9 @@ public static class AcousticStudy
         {
             AsRead = asRead is not null,
             Equipment = equipment,
-            Total = sound.Background is not { } room ? null : equipment is { } e ? Contribution.Together([e, room]) : nothing ? room : null,
+            Total = sound.Background is not { } room ? null
+                : asRead is { Reading: var r } && (r.Background ?? room.Value) == room.Value ? equipment!.Value with { Value = r.Value }
+                : equipment is { } e ? Contribution.Together([e, room]) : nothing ? room : null,
             LowTotal = sound.Background is { } b && low is { } l ? Levels.Together(l, b.Value) : null,
         };
     }

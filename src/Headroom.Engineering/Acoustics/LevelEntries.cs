@@ -6,9 +6,6 @@ namespace Headroom.Engineering.Acoustics;
 /// <summary>Entries for the level at an ear: equipment and background together against the listener's limit.</summary>
 internal static class LevelEntries
 {
-    // Where a bar begins when no background is known: so far below the limit that nothing there matters [dB].
-    private const double BarBelowLimit = 20;
-
     /// <summary>The entry of one listener.</summary>
     public static LedgerEntry Of(ListenerSound sound, AcousticResult result, Reserve reserve)
     {
@@ -23,13 +20,12 @@ internal static class LevelEntries
             Discipline = AcousticLedger.Discipline,
             Subject = id,
             Quantity = "level",
-            What = $"sound at the ear{(sound.AsRead ? ", as read" : SoundWords.Case(sound.Worst))}",
+            What = $"sound{(sound.AsRead ? ", as read" : SoundWords.Case(sound.Worst))}",
             Unit = "dB(A)",
             Kind = "sound",
             Demand = demand,
             Peak = most > demand + 0.05 ? most : null,
             Limit = sound.Limit,
-            Floor = sound.Background?.Value ?? sound.Limit - BarBelowLimit,
             Reserve = sound.Limit is { } limit ? reserve.Of(limit) : null,
             Studied = verdict,
             Parts = parts,

@@ -6,6 +6,12 @@ namespace Headroom.Engineering.Acoustics;
 /// <summary>Tells what is heard at an ear, works it out, and up to where it holds.</summary>
 internal sealed class LevelStory(ListenerSound sound, Reserve reserve) : IEntryStory
 {
+    // Where a bar begins when no background is known: so far below the limit that nothing there matters [dB].
+    private const double BarBelowLimit = 20;
+
+    /// <inheritdoc/>
+    public double? Floor => sound.Background?.Value ?? sound.Limit - BarBelowLimit;
+
     /// <inheritdoc/>
     public string Say(LedgerEntry entry)
     {

@@ -77,7 +77,7 @@ internal static class RoomPaths
         (Screen? Screen, double? Difference) found = (null, null);
         foreach (var screen in screens)
         {
-            if (ScreenGeometry.PathDifference(screen, spot, ear) is { } longer && longer > (found.Difference ?? double.NegativeInfinity))
+            if (new ScreenGeometry(screen, spot).PathDifference(ear) is { } longer && longer > (found.Difference ?? double.NegativeInfinity))
                 found = (screen, longer);
         }
 

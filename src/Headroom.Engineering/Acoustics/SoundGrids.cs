@@ -33,11 +33,11 @@ public static class SoundGrids
         var screens = job.Survey.Screens.Where(screen => screen.In == space).ToArray();
         var floor = room.Background is { } background ? Levels.Energy(background.Value.Value) : 0;
         var grid = new SoundGrid(space, height, mesh.Columns, mesh.Rows, size.Length / mesh.Columns, size.Width / mesh.Rows, new double[mesh.Columns * mesh.Rows]);
-        Fill(grid, [.. loud.Select(one => new MeshSource(one))], screens, floor);
+        Fill(grid, [.. loud.Select(one => new MeshSource(one, screens))], floor);
         return grid;
     }
 
-    private static void Fill(SoundGrid grid, MeshSource[] sources, Screen[] screens, double floor)
+    private static void Fill(SoundGrid grid, MeshSource[] sources, double floor)
     {
         foreach (var source in sources)
             floor += source.Returned;
@@ -48,7 +48,7 @@ public static class SoundGrids
                 var spot = grid.SpotAt(column, row);
                 var energy = floor;
                 foreach (var source in sources)
-                    energy += source.Direct(spot, screens);
+                    energy += source.Direct(spot);
                 grid.Levels[row * grid.Columns + column] = 10 * Math.Log10(energy);
             }
         }

@@ -5,6 +5,6 @@ namespace Headroom.Engineering.Acoustics;
 /// <param name="Power">A-weighted sound power level, of all alike together [dB]; null when not known.</param>
 /// <param name="How">How it was come by, in words.</param>
 /// <param name="Question">What is to be found out; null when nothing.</param>
-/// <param name="Weights">How it is spread over the octaves: shares of the A-weighted energy, together 1.</param>
+/// <param name="Weights">How it is spread over the octaves: shares of the A-weighted energy, together 1 [1].</param>
 /// <param name="Generic">True when the spread is the generic one.</param>
 public sealed record SourcePower(int Level, Estimate? Power, string How, string? Question, double[] Weights, bool Generic);

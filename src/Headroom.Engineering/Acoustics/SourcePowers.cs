@@ -15,6 +15,9 @@ internal static class SourcePowers
     // Between positions round a device, and of the surface: spread of published pairs of power and pressure.
     private const double PositionUncertainty = 3;
 
+    // Octaves rounded to whole decibels come this near to the level they belong to [dB].
+    private const double MostApart = 1;
+
     // A broad hump at 1 kHz, as of a small fan: invented, and said so wherever it is used [dB, unweighted].
     private static readonly double[] GenericBands = [-9, -7, -4, -1, 0, -1, -4, -10];
 
@@ -29,6 +32,8 @@ internal static class SourcePowers
     {
         var declared = source.Levels[level - 1];
         var (power, how, question) = declared.Power is not null ? FromPower(source, declared) : FromPressure(source, declared);
+        if (power is { } known && declared is { Bands: { } bands, Power: not null } && Octaves.LevelA(bands.Decibels) is var sum && Math.Abs(sum - known.Value) > MostApart)
+            how += $"; its octaves come to {Words.Of(Math.Round(sum, 1))} dB(A) and were shifted to it";
         if (power is { } one && source.Count > 1)
             power = one with { Value = Levels.OfLike(one.Value, source.Count) };
         return new(level, power, source.Count > 1 ? $"{how}; {source.Count} of them" : how, question, Weights(declared.Bands), declared.Bands is null);

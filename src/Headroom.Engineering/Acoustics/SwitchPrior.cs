@@ -13,7 +13,7 @@ public static class SwitchPrior
     private const double Sphere = 11;
 
     /// <summary>Sound power level of a device by its fans.</summary>
-    /// <param name="fan">Level of one bare fan at 1 m and the speed at which it has it.</param>
+    /// <param name="fan">Level of one bare fan at 1 m [dB(A)] and the speed at which it has it [1/min].</param>
     /// <param name="speed">The speed it runs at [1/min]; above 0.</param>
     /// <param name="fans">How many there are; 0 for none.</param>
     /// <returns>The level [dB(A)]; null for a device without fans, of which no number can be said.</returns>

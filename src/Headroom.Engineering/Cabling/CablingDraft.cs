@@ -17,7 +17,6 @@ internal sealed record CablingDraft(string Subject, string Quantity, string What
     /// <summary>The entry with its numbers, judged.</summary>
     public LedgerEntry With(double? demand, double? limit, Reserve reserve, IEntryStory story, KnownParts? parts = null) => new()
     {
-        Id = $"{CablingLedger.Discipline}/{Subject}/{Quantity}",
         Discipline = CablingLedger.Discipline,
         Subject = Subject,
         Quantity = Quantity,

@@ -33,7 +33,7 @@ internal sealed class GoodsLines(BoundDesign bound, MoneyNeeds needs, Pricing pr
         foreach (var group in bound.Switches.Where(unit => !LeftOut(bound, unit.Model.Id, unit.Id)).GroupBy(unit => (unit.Model.Id, Supply: unit.Supply?.Id)))
         {
             var (model, supply) = (group.First().Model, group.First().Supply);
-            var body = Cost(model.Body.Price);
+            var body = Cost(PriceOf(model.Body));
             var cost = supply?.Price is { } more ? body + Cost(more) : body;
             Add(supply is null || model.Supplies.Count < 2 ? model.Id : $"{model.Id}, supply {supply.Id}", (group.Count(), ""), cost, (model.Id, Origin(model.Body)));
         }
@@ -85,7 +85,7 @@ internal sealed class GoodsLines(BoundDesign bound, MoneyNeeds needs, Pricing pr
         {
             var body = bound.Catalogue.Cables.GetValueOrDefault(cable.Cable)?.Body ?? bound.Catalogue.Fibres.GetValueOrDefault(cable.Cable)?.Body;
             var metres = Math.Ceiling((decimal)cable.Metres);
-            Add($"cable {cable.Cable}", (metres, "m"), Cost(body?.Price), (cable.Cable, Origins.Of(body?.Price)));
+            Add($"cable {cable.Cable}", (metres, "m"), body is null ? null : Cost(PriceOf(body)), (cable.Cable, Origins.Of(body is null ? null : PriceOf(body))));
             if (cable.NotKnown.Count > 0)
                 _lines.Add(new PricedLine($"cable {cable.Cable} of {Words.List(cable.NotKnown)}", 0, "m", null, null, null, null) { Question = $"how long are {Words.List(cable.NotKnown)}?", Origin = "not surveyed" });
         }
@@ -106,7 +106,7 @@ internal sealed class GoodsLines(BoundDesign bound, MoneyNeeds needs, Pricing pr
             Add(what, (count, ""), Cost(price), (key, Origins.Of(price)));
     }
 
-    private void Add(Body body, int count) => Add(body.Id, (count, ""), Cost(body.Price), (body.Id, Origin(body)));
+    private void Add(Body body, int count) => Add(body.Id, (count, ""), Cost(PriceOf(body)), (body.Id, Origin(body)));
 
     private void Add(string what, (decimal Number, string Unit) count, decimal? each, (string Name, string Origin) told) => _lines.Add(
         new PricedLine(what, count.Number, count.Unit, count.Number * each, pricing.Net(count.Number * each), null, null)
@@ -117,5 +117,7 @@ internal sealed class GoodsLines(BoundDesign bound, MoneyNeeds needs, Pricing pr
 
     private decimal? Cost(Given<Amount>? price) => pricing.Of(price);
 
-    private static string Origin(Body body) => Origins.Of(body.Price);
+    private Given<Amount>? PriceOf(Body body) => Pricing.PriceOf(bound.Job, body);
+
+    private string Origin(Body body) => Origins.Of(PriceOf(body));
 }

@@ -46,7 +46,7 @@ internal sealed class OwningStudy(MoneyResult result)
         if (standby.Model is null || !catalogue.Standby.TryGetValue(standby.Model, out var model))
             return;
         var block = model.Battery is { } name ? catalogue.Batteries.GetValueOrDefault(name) : null;
-        if (block?.Life is not { } life || model.Blocks is not { } blocks || Of(block.Body.Price) is not { } price)
+        if (block?.Life is not { } life || model.Blocks is not { } blocks || Of(Pricing.PriceOf(result.Bound.Job, block.Body)) is not { } price)
         {
             Question ??= $"how long do the batteries of {standby.Id} live, and what does a block cost?";
             return;

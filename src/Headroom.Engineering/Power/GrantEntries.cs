@@ -18,7 +18,6 @@ internal static class GrantEntries
         var verdict = dark ? Verdict.Short : Judge.Of(state.PortWatts, limit, reserve, question is null ? null : new KnownParts(0, 1));
         return new LedgerEntry
         {
-            Id = $"power/{port.Id}/watts",
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "watts",

@@ -97,7 +97,7 @@ public static class PortSolver
     private static PortState State(double? watts, (double Volts, double? Ohms) at, (int Class, PoeType Type)? granted)
     {
         if (watts is not { } drawn)
-            return default;
+            return PortState.NotKnown;
         if (at.Ohms is not { } ohms)
             return new PortState(drawn, null, granted is { } worst ? WorstRunWatts(drawn, worst) : null);
         var point = ConstantPowerLoad.Solve(at.Volts, ohms, drawn);

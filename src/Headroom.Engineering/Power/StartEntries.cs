@@ -32,7 +32,6 @@ internal static class StartEntries
         var reserve = policy.ReserveOf("start");
         return new LedgerEntry
         {
-            Id = $"power/{port.Id}/inrush",
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "inrush",
@@ -53,7 +52,6 @@ internal static class StartEntries
         var reserve = policy.ReserveOf("keep-alive");
         return new LedgerEntry
         {
-            Id = $"power/{port.Id}/keep-alive",
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "keep-alive",

@@ -36,7 +36,6 @@ internal static class VoltsEntries
         var verdict = nowhere ? Verdict.Short : Judge.Of(port.LeastVolts, there, reserve, question is null ? null : new KnownParts(0, 1));
         return new LedgerEntry
         {
-            Id = $"power/{port.Id}/volts",
             Discipline = PowerLedger.Discipline,
             Subject = port.Id,
             Quantity = "volts",

@@ -75,7 +75,7 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
 
     private string Symbol => Unit.Symbol.EndsWith("m2", StringComparison.Ordinal) ? Unit.Symbol.Replace('2', '²') : Unit.Symbol;
 
-    private string HowMany => Count is { } count ? $", {count.Least} to {count.Most} of them" : "";
+    private string HowMany => Count is not { } count ? "" : count.Least == count.Most ? $", {count.Least} of them" : $", {count.Least} to {count.Most} of them";
 
     /// <summary>How a list may be written.</summary>
     public string ListExample

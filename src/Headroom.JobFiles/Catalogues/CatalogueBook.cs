@@ -18,11 +18,15 @@ internal sealed class CatalogueBook
     /// <summary>Adds a file, YAML or CSV, all of whose models are checked; findings name it as told, else by its path.</summary>
     public void Add(string path, string? name = null)
     {
+        if (path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
+        {
+            AddTree(CatalogueCsv.Read(path));
+            return;
+        }
+
         var text = TextFile.Read(path);
         if (text.Value is null)
             Broken(text.Findings);
-        else if (path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
-            AddTree(CatalogueCsv.Parse(text.Value, path));
         else
             AddText(text.Value, name ?? path);
     }

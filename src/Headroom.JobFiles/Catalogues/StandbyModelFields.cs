@@ -7,9 +7,9 @@ namespace Headroom.JobFiles.Catalogues;
 /// <summary>Standby supplies and their battery blocks.</summary>
 internal static class StandbyModelFields
 {
-    private static readonly Field<Given<VoltAmperes>> Apparent = new("apparent", Sensible.Apparent, "The most it can give in apparent power.", "900 VA");
-    private static readonly Field<Given<Watts>> Real = new("real", Sensible.SupplyWatts, "The most it can give in real power.", "540 W");
-    private static readonly Field<Given<Share>> Efficiency = new("efficiency", Sensible.Efficiency, "Output over what the battery gives.", "90 %");
+    private static readonly Field<Given<VoltAmperes>> Apparent = new("apparent", () => Sensible.Apparent, "The most it can give in apparent power.", "900 VA");
+    private static readonly Field<Given<Watts>> Real = new("real", () => Sensible.SupplyWatts, "The most it can give in real power.", "540 W");
+    private static readonly Field<Given<Share>> Efficiency = new("efficiency", () => Sensible.Efficiency, "Output over what the battery gives.", "90 %");
     private static readonly Field<string> Battery = new("battery", Shapes.Name("a battery model"), "The battery block in it.", "galena");
     private static readonly Field<int> Blocks = new("blocks", new CountShape(1, 200), "How many blocks.", "2");
 
@@ -19,13 +19,13 @@ internal static class StandbyModelFields
     private static readonly Field<int> Outlets = new("outlets", new CountShape(1, 100), "Outlets that its battery feeds.", "4");
 
     private static readonly Field<string> Chemistry = new("chemistry", Shapes.Words("lead", "lithium"), "Sealed lead, or lithium iron phosphate.", "lead") { IsRequired = true };
-    private static readonly Field<Given<Volts>> Nominal = new("nominal", Sensible.LowVolts, "Nominal voltage.", "12 V") { IsRequired = true };
-    private static readonly Field<Given<AmpereHours>> Capacity = new("capacity", Sensible.Charge, "Nominal capacity.", "9 Ah");
+    private static readonly Field<Given<Volts>> Nominal = new("nominal", () => Sensible.LowVolts, "Nominal voltage.", "12 V") { IsRequired = true };
+    private static readonly Field<Given<AmpereHours>> Capacity = new("capacity", () => Sensible.Charge, "Nominal capacity.", "9 Ah");
 
     private static readonly Field<IReadOnlyList<Entry<Given<Watts>, Given<Seconds>>>> Discharge = new(
         "discharge", Table("105 W", "15 min"), "How long one new block holds a constant load at 25 °C.", "{38 W: 1 h, 105 W: 15 min}");
 
-    private static readonly Field<Given<Seconds>> Life = new("life", Sensible.Years, "Design life at 20 to 25 °C.", "5 years");
+    private static readonly Field<Given<Seconds>> Life = new("life", () => Sensible.Years, "Design life at 20 to 25 °C.", "5 years");
 
     /// <summary>A standby supply model.</summary>
     public static ObjectShape<StandbyModel> Standby { get; } = new(

@@ -45,6 +45,13 @@ internal sealed class BlockEdit(TextLines lines)
         return new(end, end, NewValue.ListOf(item).Below(column, lines.NewLine));
     }
 
+    /// <summary>Puts lines behind the last of a map or list.</summary>
+    public Splice AddLines(YamlNode node, int column, NewValue value)
+    {
+        var end = lines.OwnedEnd(node.End, column);
+        return new(end, end, value.Below(column, lines.NewLine));
+    }
+
     /// <summary>Puts a new section into the file: behind those that come before it in a job file, and at the end when it is the last.</summary>
     public Splice AddSection(YamlMap root, string key, NewValue value)
     {

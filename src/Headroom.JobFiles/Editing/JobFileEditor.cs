@@ -9,6 +9,7 @@ namespace Headroom.JobFiles.Editing;
 public static class JobFileEditor
 {
     private const string Designs = "designs";
+    private const string Survey = "survey";
     private const string Readings = "readings";
     private const string Overrulings = "overrulings";
 
@@ -42,6 +43,19 @@ public static class JobFileEditor
     public static Edit AddOverruling(string text, Overruling overruling) =>
         PutItem(text, Overrulings, ItemText.Of(overruling), item => (item.Find("entry")?.Value as YamlScalar)?.Text == overruling.Entry);
 
+    /// <summary>Puts many entries, or items of a list, behind those that stand below some keys.</summary>
+    /// <param name="text">The text of the job file.</param>
+    /// <param name="path">The keys that lead to the place; what is missing of it is made.</param>
+    /// <param name="rows">The entries; of a list their values.</param>
+    /// <param name="isList">True when they stand one after the other, without keys.</param>
+    /// <returns>The edited text, or null with the findings that say why not.</returns>
+    internal static Edit PutRows(string text, IReadOnlyList<string> path, IReadOnlyList<YamlEntry> rows, bool isList)
+    {
+        return Change(text, path[0], (lines, root, _) => new RowsEdit(lines, root).Put(path, rows, isList), IsRight);
+        bool IsRight(YamlNode? before, YamlNode after) =>
+            TreeGraft.Put(before, [.. path.Skip(1)], rows, isList) is { } wanted && TreeCheck.Same(wanted, after);
+    }
+
     private static Edit PutItem(string text, string key, string item, Func<YamlMap, bool> isReplaced)
     {
         var wanted = YamlText.Parse(item, key);
@@ -68,7 +82,7 @@ public static class JobFileEditor
             return new(null, [Refuse(EditCodes.NoMap, loaded.Value!.At, (loaded.Value.What, "a job file: a map of keys", "see whether it is the right file"))]);
         var section = root.Entries.FirstOrDefault(e => e.Key.Text == key);
         if (change(new TextLines(text), root, section) is not { } splice)
-            return new(null, [Refuse(EditCodes.OtherSection, section!.Value.At, ($"{section.Value.What} under '{key}'", key == Designs ? "a map of keys" : "a list", "correct the section, then try again"))]);
+            return new(null, [Refuse(EditCodes.OtherSection, section!.Value.At, ($"{section.Value.What} under '{key}'", key is Designs or Survey ? "a map of keys" : "a list", "correct the section, then try again"))]);
         var edited = splice.Apply(text);
         var again = YamlText.Parse(edited, "");
         return again.Ok && TreeCheck.IsMapWith(root, again.Value!, key, isRight)

@@ -12,48 +12,50 @@ public static class TextFile
     /// <summary>Reads a file.</summary>
     /// <param name="path">The file, as the person named it.</param>
     /// <returns>The text without a byte order mark, or null with the finding that says why not.</returns>
-    public static Loaded<string> Read(string path)
-    {
-        if (Directory.Exists(path))
-            return Refuse(path, FileCodes.Folder, "a folder", "a file", "name the file in it");
-        if (!File.Exists(path))
-            return Missing(path);
-        try
-        {
-            return ReadThere(path);
-        }
-        catch (UnauthorizedAccessException)
-        {
-            return Refuse(path, FileCodes.Unreadable, "a file that may not be read", "a file that you may read", "change who may read it, or copy it");
-        }
-        catch (IOException reason)
-        {
-            return Refuse(path, FileCodes.Unreadable, $"a file that cannot be read ({reason.Message.TrimEnd('.')})", "a file that can be read", "see whether another program holds it, then try again");
-        }
-    }
+    public static Loaded<string> Read(string path) => ReadAs(path, bytes => Utf8Text.Decode(bytes.Span, path));
 
     /// <summary>Reads a stream, such as standard input, with the same guards.</summary>
     /// <param name="stream">The stream, which stays open.</param>
     /// <param name="path">The name that findings give it.</param>
     /// <returns>The text without a byte order mark, or null with the finding that says why not.</returns>
-    public static Loaded<string> Read(Stream stream, string path)
+    public static Loaded<string> Read(Stream stream, string path) => ReadAs(stream, path, bytes => Utf8Text.Decode(bytes.Span, path));
+
+    /// <summary>Reads a file whose bytes are decoded in another way, with the same guards.</summary>
+    internal static Loaded<T> ReadAs<T>(string path, Func<ReadOnlyMemory<byte>, Loaded<T>> decode)
+        where T : class
+    {
+        if (Directory.Exists(path))
+            return new(null, Refuse(path, FileCodes.Folder, "a folder", "a file", "name the file in it"));
+        if (!File.Exists(path))
+            return new(null, Missing(path));
+        try
+        {
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            return ReadAs(stream, path, decode);
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return new(null, Refuse(path, FileCodes.Unreadable, "a file that may not be read", "a file that you may read", "change who may read it, or copy it"));
+        }
+        catch (IOException reason)
+        {
+            return new(null, Refuse(path, FileCodes.Unreadable, $"a file that cannot be read ({reason.Message.TrimEnd('.')})", "a file that can be read", "see whether another program holds it, then try again"));
+        }
+    }
+
+    private static Loaded<T> ReadAs<T>(Stream stream, string path, Func<ReadOnlyMemory<byte>, Loaded<T>> decode)
+        where T : class
     {
         // The length is asked before anything is read; a device or pipe answers 0 or cannot be asked, and is stopped by the size of the buffer.
         var length = stream.CanSeek ? stream.Length : 0;
         if (length > MostBytes)
-            return TooLarge(path, length);
+            return new(null, TooLarge(path, length));
         var bytes = new byte[(length > 0 ? length : MostBytes) + 1];
         var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        return count > MostBytes ? TooLarge(path, count) : Utf8Text.Decode(bytes.AsSpan(0, count), path);
+        return count > MostBytes ? new(null, TooLarge(path, count)) : decode(bytes.AsMemory(0, count));
     }
 
-    private static Loaded<string> ReadThere(string path)
-    {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        return Read(stream, path);
-    }
-
-    private static Loaded<string> Missing(string path)
+    private static Finding[] Missing(string path)
     {
         var near = NearName(path);
         return Refuse(path, FileCodes.Missing, "no such file", "a file that is there", near is null ? "check the name and the folder" : $"did you mean '{near}'?");
@@ -75,13 +77,13 @@ public static class TextFile
         }
     }
 
-    private static Loaded<string> TooLarge(string path, long bytes) => Refuse(
+    private static Finding[] TooLarge(string path, long bytes) => Refuse(
         path,
         FileCodes.TooLarge,
         $"a file of {bytes / (1024.0 * 1024):0.#} MiB or more",
         $"at most {MostBytes / (1024 * 1024)} MiB",
         "see whether it is the right file");
 
-    private static Loaded<string> Refuse(string path, FindingCode code, string given, string allowed, string advice) =>
-        new(null, [new Finding(Severity.Error, code.Code, new Place(path, 0, 0), given, allowed, advice)]);
+    private static Finding[] Refuse(string path, FindingCode code, string given, string allowed, string advice) =>
+        [new Finding(Severity.Error, code.Code, new Place(path, 0, 0), given, allowed, advice)];
 }

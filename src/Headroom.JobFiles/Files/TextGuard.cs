@@ -11,14 +11,15 @@ internal static class TextGuard
     /// <summary>All findings about characters and tabs, in order of place.</summary>
     public static List<Finding> Check(string text, Place first)
     {
-        var findings = new List<Finding>();
-        Characters(text, first, findings);
+        var findings = Characters(text, first);
         Tabs(text, first, findings);
         return findings;
     }
 
-    private static void Characters(string text, Place first, List<Finding> findings)
+    /// <summary>All findings about characters, in order of place.</summary>
+    public static List<Finding> Characters(string text, Place first)
     {
+        var findings = new List<Finding>();
         var walk = new LineWalk(text, first);
         var from = 0;
         for (var count = 1; OddCharacters.Next(text.AsSpan(from)) is >= 0 and var found; count++)
@@ -27,12 +28,14 @@ internal static class TextGuard
             if (count > MostListed)
             {
                 findings.Add(new(Severity.Error, FileCodes.More.Code, at, "more characters that cannot be seen", "none of them", "mend those listed, then check again"));
-                return;
+                break;
             }
 
             findings.Add(Odd(text[from + found], at));
             from += found + 1;
         }
+
+        return findings;
     }
 
     /// <summary>The finding about one odd character.</summary>
@@ -51,15 +54,20 @@ internal static class TextGuard
     {
         Place? first = null;
         var lines = 0;
-        var line = 0;
-        foreach (var span in text.AsSpan().EnumerateLines())
+        var line = begin.Line;
+        for (var start = 0; start < text.Length; line++)
         {
-            line++;
-            var tab = TabInIndentation(span);
-            if (tab < 0)
-                continue;
-            first ??= new Place(begin.File, begin.Line + line - 1, tab + 1);
-            lines++;
+            var end = start;
+            while (end < text.Length && text[end] is not ('\n' or '\r'))
+                end++;
+            var tab = TabInIndentation(text.AsSpan(start, end - start));
+            if (tab >= 0)
+            {
+                first ??= new Place(begin.File, line, tab + 1);
+                lines++;
+            }
+
+            start = end + (end + 1 < text.Length && text[end] == '\r' && text[end + 1] == '\n' ? 2 : 1);
         }
 
         if (first is { } at)

@@ -12,11 +12,11 @@ internal static class AddressFields
     private static readonly Field<IReadOnlyList<Given<Ip4Range>>> Elsewhere = new(
         "elsewhere", new ListShape<Given<Ip4Range>>("range", new Ip4RangeShape()) { OrOne = true }, "Ranges that are used elsewhere, such as behind a tunnel, and are kept clear.", "[10.44.6.0/24]");
     private static readonly Field<Given<Ip6Range>> Six = new("six", new Ip6RangeShape(), "The range of version 6.", "fd4c:12ab:77::/48");
-    private static readonly Field<Given<Share>> Growth = new("growth", Sensible.Growth, "How much each subnet is to grow beyond what it needs today; as much again without it.", "100 %");
+    private static readonly Field<Given<Share>> Growth = new("growth", () => Sensible.Growth, "How much each subnet is to grow beyond what it needs today; as much again without it.", "100 %");
     private static readonly Field<string> Names = new("names", Shapes.Text, "The firm's own pattern for names, from {role}, {place}, {number} and {id}.", "\"{role}-{place}-{number}\"");
     private static readonly Field<string> Suffix = new("suffix", Shapes.Text, "What stands behind every name.", "barn.internal");
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Subnet>>> Subnets = new(
-        "subnets", SubnetFields.Map, "The parts of the network that are kept apart, in order: a new one at the end moves no other.", "{phones: {for: phone, vlan: 20}}");
+        "subnets", () => SubnetFields.Map, "The parts of the network that are kept apart, in order: a new one at the end moves no other.", "{phones: {for: phone, vlan: 20}}");
 
     /// <summary>The addresses.</summary>
     public static ObjectShape<AddressPlan> Shape { get; } = new("address plan", [From, Elsewhere, Six, Growth, Names, Suffix, Subnets], Build)

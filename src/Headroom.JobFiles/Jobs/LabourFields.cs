@@ -17,7 +17,7 @@ internal static class LabourFields
     private static readonly Field<ThreePoint> Difficulty = new(
         "difficulty", new ThreePointShape("a factor", "", (0.2m, 5)), "How much harder this site is than most, common to all tasks; 1 without it.", "0.9 / 1.1 / 1.5");
     private static readonly Field<string> Tax = new("tax", Shapes.Name("a group of tax"), "The group of its tax.", "standard");
-    private static readonly Field<Given<Share>> CallBacks = new("call-backs", Sensible.Share, "What is put aside for coming back, as a share of the cost of the labour.", "4 %");
+    private static readonly Field<Given<Share>> CallBacks = new("call-backs", () => Sensible.Share, "What is put aside for coming back, as a share of the cost of the labour.", "4 %");
 
     /// <summary>The labour.</summary>
     public static ObjectShape<LabourTerms> Shape { get; } = new(

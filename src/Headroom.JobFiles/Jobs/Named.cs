@@ -40,9 +40,13 @@ internal static class Named
         reader.Refuse(
             Slips.Twice,
             at,
-            $"'{name}' a second time (first in line {before.Line}, column {before.Column})",
+            $"'{name}' a second time (first in {Where(before, at)})",
             "each name once, ranges included",
             "keep one of them, or shorten the range");
         return false;
     }
+
+    // A job and its sheets are several files.
+    private static string Where(Place before, Place at) =>
+        before.File == at.File ? $"line {before.Line}, column {before.Column}" : before.ToString();
 }

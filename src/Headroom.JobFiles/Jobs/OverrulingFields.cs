@@ -11,14 +11,15 @@ internal static class OverrulingFields
     private static readonly Field<string> By = new("by", Shapes.Text, "Who.", "J. Marsh") { IsRequired = true };
     private static readonly Field<DateOnly> On = new("on", Shapes.Day, "When.", "2026-11-15") { IsRequired = true };
 
-    /// <summary>The overrulings.</summary>
-    public static ListShape<Overruling> List { get; } = new(
+    /// <summary>An overruling.</summary>
+    public static ObjectShape<Overruling> Shape { get; } = new(
         "overruling",
-        new ObjectShape<Overruling>(
-            "overruling",
-            [Entry, Because, By, On],
-            values => new Overruling(values.Must(Entry), values.Must(Because), values.Must(By), values.Must(On), values.At))
-        {
-            About = "A verdict that somebody sets aside, with the reason that is kept.",
-        }) { IsQuiet = true };
+        [Entry, Because, By, On],
+        values => new Overruling(values.Must(Entry), values.Must(Because), values.Must(By), values.Must(On), values.At))
+    {
+        About = "A verdict that somebody sets aside, with the reason that is kept.",
+    };
+
+    /// <summary>The overrulings.</summary>
+    public static ListShape<Overruling> List { get; } = new("overruling", Shape) { IsQuiet = true };
 }

@@ -8,7 +8,7 @@ namespace Headroom.JobFiles.Jobs;
 internal static class OwningFields
 {
     private static readonly Field<int> Years = new("years", new CountShape(1, 40), "Over how many years.", "5") { IsRequired = true };
-    private static readonly Field<Given<Share>> Interest = new("interest", Sensible.Tax, "What money costs in a year; none without it.", "4 %");
+    private static readonly Field<Given<Share>> Interest = new("interest", () => Sensible.Tax, "What money costs in a year; none without it.", "4 %");
     private static readonly Field<Given<Money>> Energy = new("energy", new MoneyShape(), "What a kilowatt-hour costs.", "0.29 EUR");
     private static readonly Field<Given<Money>> BatteryVisit = new("battery visit", new MoneyShape(), "What changing the batteries of one standby supply costs besides the blocks.", "70 EUR");
 

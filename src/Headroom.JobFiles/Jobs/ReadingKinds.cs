@@ -20,4 +20,14 @@ internal static class ReadingKinds
         ["length"] = (Metres.Units, "m"),
         ["speed"] = (BitsPerSecond.Units, "Mb/s"),
     };
+
+    /// <summary>Every unit in which something can be measured, where the quantity is still to be told.</summary>
+    public static UnitTable Any => new("a measured value", [.. All.Values.SelectMany(kind => kind.Units.Units).DistinctBy(unit => unit.Symbol)]);
+
+    /// <summary>What is measured in a unit; null when it may be several things, or none.</summary>
+    public static string? By(string symbol)
+    {
+        var kinds = All.Where(kind => kind.Value.Units.Find(symbol) is not null).Select(kind => kind.Key).ToList();
+        return kinds is [var only] ? only : null;
+    }
 }

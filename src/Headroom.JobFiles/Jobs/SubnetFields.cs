@@ -19,8 +19,8 @@ internal static class SubnetFields
     private static readonly Field<Given<Ip4Range>> Range = new("range", new Ip4RangeShape(), "The range it has already or is to have; without it the next free one.", "10.44.2.0/26");
 
     private static readonly Field<int> PerHour = new("an hour", new CountShape(1, 100_000), "How many come in an hour.", "20") { IsRequired = true };
-    private static readonly Field<Given<Seconds>> Stay = new("stay", Sensible.Stay, "How long each stays.", "90 min") { IsRequired = true };
-    private static readonly Field<Given<Seconds>> Lease = new("lease", Sensible.Stay, "For how long an address is lent.", "2 h") { IsRequired = true };
+    private static readonly Field<Given<Seconds>> Stay = new("stay", () => Sensible.Stay, "How long each stays.", "90 min") { IsRequired = true };
+    private static readonly Field<Given<Seconds>> Lease = new("lease", () => Sensible.Stay, "For how long an address is lent.", "2 h") { IsRequired = true };
     private static readonly Field<Visitors> Guests = new(
         "visitors",
         new ObjectShape<Visitors>("visitors", [PerHour, Stay, Lease], values => new Visitors(values.Must(PerHour), values.Must(Stay), values.Must(Lease))),

@@ -13,7 +13,7 @@ internal static class UnitFields
         "from", new PortShape { Many = true }, "The switch ports that its data side comes from, in the order of its own ports.", "sw-1/9..16");
 
     private static readonly Field<string> StandbyModel = new("model", Shapes.Name("a standby supply model"), "The model in the catalogue.", "holm");
-    private static readonly Field<Given<Seconds>> Batteries = new("batteries", Sensible.Years, "How old its batteries are.", "3 years");
+    private static readonly Field<Given<Seconds>> Batteries = new("batteries", () => Sensible.Years, "How old its batteries are.", "3 years");
 
     /// <summary>An injector or midspan.</summary>
     public static ObjectShape<PlacedInjector> Injector { get; } = new(

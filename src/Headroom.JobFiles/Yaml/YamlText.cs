@@ -48,9 +48,9 @@ public static class YamlText
         return new(root, InOrder(findings));
     }
 
-    /// <summary>Findings in order of place.</summary>
+    /// <summary>Findings in order of place, file by file.</summary>
     internal static List<Finding> InOrder(IEnumerable<Finding> findings) =>
-        [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)];
+        [.. findings.OrderBy(finding => finding.At.File, StringComparer.Ordinal).ThenBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)];
 
     private static Finding Empty(string file) => new(
         Severity.Error, FileCodes.Empty.Code, new Place(file, 0, 0), "an empty file", "keys with their values", "see whether it is the right file");

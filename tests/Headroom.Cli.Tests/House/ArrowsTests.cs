@@ -10,7 +10,7 @@ public sealed class ArrowsTests
     {
         ["Headroom.Domain"] = [],
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
-        ["Headroom.JobFiles"] = ["Headroom.Domain", "YamlDotNet"],
+        ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
         ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "System.CommandLine"],
     };
 

@@ -33,6 +33,18 @@ public sealed class BarTests
         Assert.Equal(bar, Draw(demand, 100, 20, 14, 3));
 
     [Fact]
+    public void Where_zero_means_nothing_the_bar_begins_at_the_floor_of_the_entry()
+    {
+        var entry = Entry(37, 40, 2) with { Story = new Floored(30) };
+        Assert.Equal("███████─╷─┃", new Bar(Drawn, 11, 0).Draw(entry));
+        Assert.Equal("███████▒╷─┃", new Bar(Drawn, 11, 0).Draw(entry with { Peak = 38 }));
+        Assert.Equal("██████████┃▓▓ ", new Bar(Drawn, 14, 3).Draw(entry with { Demand = 42, Studied = Verdict.Short }));
+        Assert.Equal("──────────┃", new Bar(Drawn, 11, 0).Draw(entry with { Demand = 30, Reserve = 0 }));
+        Assert.Equal(new string(' ', 11), new Bar(Drawn, 11, 0).Draw(entry with { Story = new Floored(40) }));
+        Assert.Equal(1.2, Bar.Reach(entry with { Demand = 42 }), 1e-9);
+    }
+
+    [Fact]
     public void Peak_is_hatched_up_to_the_limit_and_beyond_it()
     {
         Assert.Equal("█████▒▒─╷─┃", new Bar(Drawn, 11, 0).Draw(Entry(50, 100, 20) with { Peak = 70 }));
@@ -80,4 +92,15 @@ public sealed class BarTests
 
     private static LedgerEntry Measured(LedgerEntry entry, double value) =>
         entry with { Measured = [new(SampleLedger.Volts(value), null, null, null, false, "")] };
+
+    private sealed class Floored(double floor) : IEntryStory
+    {
+        public double? Floor => floor;
+
+        public string Say(LedgerEntry entry) => "";
+
+        public Working Work(LedgerEntry entry) => new("", [], [], "");
+
+        public IReadOnlyList<Holds> Holds(LedgerEntry entry) => [];
+    }
 }

@@ -30,6 +30,7 @@ public sealed class ShownUnitsTests
         Assert.Equal((9.0, "°F"), (imperial.Difference(5), imperial.Between));
         var metric = new ShownUnits(imperial: false).Of("°C");
         Assert.Equal((5.0, "K"), (metric.Difference(5), metric.Between));
+        Assert.Equal("dB", new ShownUnits(imperial: false).Of("dB(A)").Between);
     }
 
     [Fact]

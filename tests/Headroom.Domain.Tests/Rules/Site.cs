@@ -17,6 +17,12 @@ internal sealed class Site
 
     public List<Listener> Listeners { get; } = [];
 
+    public List<Partition> Partitions { get; } = [];
+
+    public List<Screen> Screens { get; } = [];
+
+    public List<Noise> Noises { get; } = [];
+
     public List<Pathway> Pathways { get; } = [];
 
     public List<Drop> Drops { get; } = [];
@@ -26,6 +32,8 @@ internal sealed class Site
     public List<Design> Designs { get; } = [];
 
     public List<Reading> Readings { get; } = [];
+
+    public List<Price> Prices { get; } = [];
 
     public Policy Policy { get; set; } = Policy.None;
 
@@ -38,7 +46,7 @@ internal sealed class Site
     public AddressPlan? Addresses { get; set; }
 
     public Job Job => new(
-        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Addresses = Addresses }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Money = Money };
+        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Addresses = Addresses }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Money = Money };
 
     public IReadOnlyList<Finding> Findings => JobRules.Check(Job, Catalogue);
 
@@ -57,6 +65,9 @@ internal sealed class Site
         site.Space("cupboard", 0.9, 0.6);
         site.Racks.Add(new("A", "cupboard", Made.Of(new RackUnits(12)), Made.Of(new Metres(0.5)), null, null, site.Here()));
         site.Listeners.Add(new("desk", "office", site.At(2, 1, 1.2), Made.Of(new SoundPressure(40)), null, site.Here()));
+        site.Partitions.Add(new("wall", ["office", "store"], Made.Of(new SquareMetres(12)), Made.Of(new Decibels(38)), Made.Of(new SquareMetres(2)), Made.Of(new Decibels(25)), Made.Of(new SquareMetres(0.01)), site.Here()));
+        site.Screens.Add(new("counter", "office", "screen", site.At(1, 2, 1.1), site.At(3, 2, 1.1), null, site.Here()));
+        site.Noises.Add(new("copier", "office", site.At(4, 1, 0.8), 1, new(1, Made.Of(new SoundPower(50)), null, null, null, null), site.Here()));
         site.Pathways.Add(new("loft", "conduit", Made.Of(new Metres(0.035)), null, [], null, null, site.Degrees(28), site.Here()));
         foreach (var id in new[] { "K-01", "K-02", "K-03" })
             site.Drop(id, 31);

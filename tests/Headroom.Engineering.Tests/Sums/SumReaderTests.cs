@@ -45,7 +45,7 @@ public sealed class SumReaderTests
         { "power-budget budget 130 W devices 7 x V", "devices is '7 x V'; a power: a number and W, mW or kW; write it like '12.5 W', or leave it out when it is not known" },
         { "power-budget budget 130 W devices 0 x 6.4 W", "devices is '0 x 6.4 W'; a power between 0.01 and 71.3 W, or several with commas: 7 x 5 W, 10 W; write '0 x 6.4 W' as a number of them, x, and the value: 7 x 5 W, 10 W" },
         { "power-budget budget 130 W devices 99999999999 x 6.4 W", "devices is '99999999999 x 6.4 W'; a power between 0.01 and 71.3 W, or several with commas: 7 x 5 W, 10 W; write '99999999999 x 6.4 W' as a number of them, x, and the value: 7 x 5 W, 10 W" },
-        { "noise-rating bands 38, 40, 43 dB", "bands is '38, 40, 43 dB'; a level of an octave band between -20 and 140 dB, or several with commas, 8 to 8 of them: 38, 40, 43, 46, 47, 46, 43, 37 dB; 3 were given" },
+        { "noise-rating bands 38, 40, 43 dB", "bands is '38, 40, 43 dB'; a level of an octave band between -20 and 140 dB, or several with commas, 8 of them: 36, 39, 42, 44, 45, 43, 40, 34 dB; 3 were given" },
     };
 
     [Theory, MemberData(nameof(Slips))]

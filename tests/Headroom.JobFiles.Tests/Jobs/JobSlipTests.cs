@@ -24,6 +24,11 @@ public sealed class JobSlipTests
         { "headroom: 1\njob: x\ndesigns: {d: {like: e}}\n", "error RUL" },
         { "headroom: 1\njob: x\nsurvey: {endpoints: {e: pipit, f: pipit}}\ndesigns: {d: {switches: {s: {model: alder}}, patch: {e: s/1, f: s/1}}}\n", "error RUL" },
         { "headroom: 1\njob: x\nsurvey: {spaces: {a: {size: 3 x 3 x 2.5 m}}, listeners: {l: {in: a, at: 5 x 1 x 1 m, limit: 40 dB(A)}}}\n", "error RUL" },
+        { "headroom: 1\njob: x\nsurvey: {spaces: {a: {}}, noises: {n: {in: a, power: 40 dB, bands: {63: 38 dB, 125: 40 dB}}}}\n", "error JOB019" },
+        { "headroom: 1\njob: x\nsurvey: {spaces: {a: {}}, noises: {n: {in: a, pressure: 40 dB(A)}}}\n", "error JOB003" },
+        { "headroom: 1\njob: x\nsurvey: {spaces: {a: {}}, noises: {n: {in: a, power: 4.0}}}\n", "error JOB006" },
+        { "headroom: 1\njob: x\nsurvey: {spaces: {a: {}}, partitions: {w: {between: [a]}}}\n", "error JOB009" },
+        { "headroom: 1\njob: x\nsurvey: {spaces: {a: {size: 3 x 3 x 2.5 m}}, listeners: {l: {in: a, at: 0 x 1 x 1 m}}}\n", "error RUL066" },
         { "headroom: 1\njob: x\nsurvey:\n  spaces: {a: {}}\n  drops: {K-1: {from: a, length: 112 m, cable: cat6-23}}\n", "question RUL" },
     };
 

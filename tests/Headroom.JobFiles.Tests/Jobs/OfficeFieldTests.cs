@@ -36,7 +36,7 @@ public sealed class OfficeFieldTests
     [Fact]
     public void An_offer_is_read_with_its_taxes_tasks_and_lines()
     {
-        var money = Read("money: {margin: 28 %, tax: {standard: 19 %, none: 0 %}, ties: even, tax by: line, labour: {tasks: {drop: 20 / 35.5 / 70 min}, difficulty: 0.9/1/1.4}, lines: [{what: skip, count: 2, cost: 90 EUR, option: later}]}\n").Money!;
+        var money = Read("money: {margin: 28 %, tax: {standard: 19 %, free: 0 %}, ties: even, tax by: line, labour: {tasks: {drop: 20 / 35.5 / 70 min}, difficulty: 0.9/1/1.4}, lines: [{what: skip, count: 2, cost: 90 EUR, option: later}]}\n").Money!;
         Assert.Equal((TieRule.Even, true, 2), (money.Ties, money.TaxByLine, money.Taxes.Count));
         Assert.Equal((20m, 35.5m, 70m), (money.Labour!.Tasks["drop"].Low, money.Labour.Tasks["drop"].Likely, money.Labour.Tasks["drop"].High));
         Assert.Equal(("skip", 2, "later"), (money.Lines[0].What, money.Lines[0].Count, money.Lines[0].Option));
@@ -55,9 +55,9 @@ public sealed class OfficeFieldTests
     [InlineData("  addresses: {from: 10.4/22}", "JOB009", "from of addresses is '10.4/22'", "four numbers")]
     [InlineData("  addresses: {from: 0.0.0.0/0}", "JOB010", "from of addresses is '0.0.0.0/0'", "correct the prefix")]
     [InlineData("  addresses: {six: 'fd4c::/80'}", "JOB010", "six of addresses is 'fd4c::/80'", "correct the prefix")]
-    [InlineData("  addresses: {subnets: {a1: {vlan: 4095}}}", "JOB010", "vlan of subnet a1 is '4095'", "correct it")]
+    [InlineData("  addresses: {subnets: {a1: {vlan: 4095}}}", "JOB010", "vlan of subnet a1 of addresses is '4095'", "correct it")]
     [InlineData("money: {budget: -5 EUR}", "JOB009", "budget of money is '-5 EUR'", "write it like")]
-    [InlineData("money: {lines: [{what: x, price: -1 EUR}]}", "JOB009", "price of line 1 is '-1 EUR'", "write it like")]
+    [InlineData("money: {lines: [{what: x, price: -1 EUR}]}", "JOB009", "price of line 1 of money is '-1 EUR'", "write it like")]
     [InlineData("money: {margin: 95 %}", "JOB010", "margin of money is '95 %'", "correct it")]
     [InlineData("money: {labour: {tasks: {drop: 70 / 35 / 20 min}}}", "JOB013", "task drop", "the smallest first")]
     [InlineData("money: {labour: {tasks: {drop: 20 / 35 / 70}}}", "JOB006", "task drop", "write it like")]

@@ -6,8 +6,12 @@ namespace Headroom.JobFiles.Tests.Yaml;
 
 public sealed class HostileTextTests
 {
-    // A job of a few hundred lines takes milliseconds; this is the bound for what was made to take long, on a busy machine.
-    private static readonly TimeSpan Bound = TimeSpan.FromSeconds(10);
+    // Each of these takes a second or less; what grows with the square of its length would take hours. So a busy machine does not fail, and a hang does.
+    private static readonly TimeSpan Bound = TimeSpan.FromMinutes(3);
+
+    // The parser's own objects are the most of it: some hundred bytes for each character of the densest text, and the guards' own tables.
+    private const long BytesForEach = 400;
+    private const long AnyWay = 64 * 1024 * 1024;
 
     [Fact]
     public void Aliases_of_aliases_are_refused_without_walking_them()
@@ -79,7 +83,10 @@ public sealed class HostileTextTests
     private static IEnumerable<string> Codes(string text)
     {
         var watch = Stopwatch.StartNew();
+        var before = GC.GetAllocatedBytesForCurrentThread();
         var read = YamlText.Parse(text, "f");
+        var spent = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.True(spent < AnyWay + BytesForEach * text.Length, $"{spent} bytes for {text.Length} characters");
         Assert.True(watch.Elapsed < Bound, $"took {watch.Elapsed}");
         Assert.True(read.Value is not null || read.Findings.Count > 0);
         return read.Findings.Select(finding => finding.Code);

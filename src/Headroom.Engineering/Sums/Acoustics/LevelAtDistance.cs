@@ -25,7 +25,7 @@ internal static class LevelAtDistance
         Outputs = [Level, From],
         Formula = "Lp = LW + 10 lg(Q / (4 π r²)); Q is 1 free, 2 on a plane, 4 at an edge, 8 in a corner",
         Source = "ISO 3744 and ISO 11203, small source",
-        Example = "power 52 dBA distance 1.5 m on plane",
+        Example = "power 49 dBA distance 1.5 m on plane",
         Work = Work,
     };
 

@@ -27,7 +27,7 @@ internal static class NextRoom
         Outputs = [There, Reduction],
         Formula = "L2 = L1 − R + 10 lg(S / A2), R = −10 lg(Σ S_i 10^(−R_i/10) / Σ S_i)",
         Source = "ISO 16283-1 and ISO 12354-1; a gap lets everything through",
-        Example = "level 57 dBA wall 38 dB wall-area 8 m2 absorption 16 m2",
+        Example = "level 53 dBA wall 38 dB wall-area 8 m2 absorption 16 m2",
         Work = Work,
     };
 

@@ -20,7 +20,7 @@ internal static class NoiseRatingOf
         Outputs = [Nc, Nr, A],
         Formula = "NR of a band = (L − a) / b; NC: straight between the printed curves; the highest band counts",
         Source = "NR: ISO/R 1996:1971 (Kosten and van Os); NC: ANSI/ASA S12.2-2019, table 1, second-hand",
-        Example = "bands 38, 40, 43, 46, 47, 46, 43, 37 dB",
+        Example = "bands 36, 39, 42, 44, 45, 43, 40, 34 dB",
         Work = given => Work(given.All(Bands)),
     };
 

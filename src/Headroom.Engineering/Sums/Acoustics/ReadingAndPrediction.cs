@@ -25,7 +25,7 @@ internal static class ReadingAndPrediction
         Outputs = [Combined, CombinedU, Apart],
         Formula = "z = (m2 − m1) / √(u1² + u2²); m = (w1 m1 + w2 m2) / (w1 + w2), w = 1 / u²; combined up to z = 2",
         Source = "ISO/IEC Guide 98-3; the limits 2 (common practice) and 3 (own rule)",
-        Example = "predicted 46 dBA predicted-u 3 dB reading 51 dBA",
+        Example = "predicted 44 dBA predicted-u 2.5 dB reading 47 dBA",
         Work = Work,
     };
 

@@ -34,7 +34,7 @@ internal static class RoomLevel
         Outputs = [Level, Direct, Given, Critical],
         Formula = "Lp = LW + 10 lg(Q / (4 π r²) + 4 / R), R = A / (1 − A / S), A = 0.161 V / T",
         Source = "diffuse-field theory; Sabine; room constant: Beranek, from memory; ± 2 dB in rooms like a box",
-        Example = "power 52 dBA distance 1.5 m length 4 m width 3 m height 2.5 m",
+        Example = "power 49 dBA distance 1.5 m length 4 m width 3 m height 2.5 m",
         Work = Work,
     };
 

@@ -23,7 +23,7 @@ internal static class SourceAlone
         Outputs = [Alone, AtMost, Above],
         Formula = "L = L_reading + 10 lg(1 − 10^(−ΔL/10)) for ΔL from 3 to 15 dB; as read above; at most L_reading − 3 dB below",
         Source = "ISO 3744:2010, formula (16); limits: own rule on the survey grade of ISO 3746:2010",
-        Example = "reading 51 dBA background 42 dBA",
+        Example = "reading 48 dBA background 40 dBA",
         Work = given => Work(given[Reading], given[Background]),
     };
 

@@ -24,7 +24,7 @@ internal static class SourceInputs
         IsList = true,
         Count = (8, 8),
         Parts = ["63 Hz", "125 Hz", "250 Hz", "500 Hz", "1 kHz", "2 kHz", "4 kHz", "8 kHz"],
-        ListExample = "38, 40, 43, 46, 47, 46, 43, 37 dB",
+        ListExample = "36, 39, 42, 44, 45, 43, 40, 34 dB",
     };
 
     /// <summary>How much louder it is for standing there [1]: 1, 2, 4 or 8.</summary>

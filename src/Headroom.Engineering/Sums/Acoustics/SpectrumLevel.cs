@@ -23,8 +23,8 @@ internal static class SpectrumLevel
         Inputs = [Bands],
         Outputs = [A, C, Z, Speech],
         Formula = "L_A = 10 lg Σ 10^((L_i + A_i) / 10)",
-        Source = "IEC 61672-1:2013, annex E, at the exact middle frequencies of IEC 61260-1",
-        Example = "bands 38, 40, 43, 46, 47, 46, 43, 37 dB",
+        Source = "IEC 61672-1:2013, the weights as its table has them, to a tenth",
+        Example = "bands 36, 39, 42, 44, 45, 43, 40, 34 dB",
         Work = given => Work(given.All(Bands)),
     };
 

@@ -9,7 +9,7 @@ internal static class SumOfSources
     private static readonly QuantityInput Parts = new("levels", "level of each at the same place", SoundPressure.Units, new(-20, 140, "dB"))
     {
         IsList = true,
-        ListExample = "2 x 42 dB, 38 dB",
+        ListExample = "2 x 41 dB, 37 dB",
     };
 
     private static readonly SumOutput Together = new("together", "dB", "level of all together");
@@ -25,7 +25,7 @@ internal static class SumOfSources
         Outputs = [Together, Above],
         Formula = "L = 10 lg Σ 10^(L_i / 10)",
         Source = "incoherent sum, ISO 3744:2010, annex F",
-        Example = "levels 2 x 42 dB, 38 dB, 35 dB",
+        Example = "levels 2 x 41 dB, 37 dB, 33 dB",
         Work = given => Work(given.All(Parts)),
     };
 

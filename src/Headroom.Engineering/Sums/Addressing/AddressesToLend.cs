@@ -7,7 +7,7 @@ namespace Headroom.Engineering.Sums.Addressing;
 /// <summary>How many addresses are to be lent out.</summary>
 internal static class AddressesToLend
 {
-    private static readonly NumberInput PerHour = new("an-hour", "visitors that come in an hour", new Bounds(0.1, 100_000)) { IsWhole = false };
+    private static readonly NumberInput PerHour = new("an-hour", "visitors that come in an hour", new Bounds(1, 100_000));
     private static readonly QuantityInput Stay = new("stay", "how long each stays", Seconds.Units, new(0.02, 8760, "h"));
     private static readonly QuantityInput Lease = new("lease", "for how long an address is lent", Seconds.Units, new(0.02, 8760, "h"));
 

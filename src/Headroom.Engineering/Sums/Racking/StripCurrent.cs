@@ -8,7 +8,7 @@ internal static class StripCurrent
 {
     private static readonly QuantityInput Loads = new("loads", "what each thing takes from the mains", Watts.Units, new(0.1, 5000, "W")) { IsList = true };
     private static readonly QuantityInput Mains = new("volts", "mains voltage", Volts.Units, new(90, 480, "V"));
-    private static readonly NumberInput Factor = new("power-factor", "watts over volt-amperes", new Domain.Findings.Bounds(0.3, 1)) { IsWhole = false, Default = "0.9", DefaultWhy = "supplies with correction (common practice, no source)" };
+    private static readonly QuantityInput Factor = new("power-factor", "watts over volt-amperes", Share.Units, new(30, 100, "%")) { Default = "90 %", DefaultWhy = "supplies with correction (common practice, no source)" };
 
     private static readonly SumOutput Current = new("current", "A", "current on the strip");
 

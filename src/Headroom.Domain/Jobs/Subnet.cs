@@ -7,7 +7,7 @@ namespace Headroom.Domain.Jobs;
 /// <summary>A part of the network that is kept apart from the others.</summary>
 /// <param name="Id">The id people say.</param>
 /// <param name="Vlan">Its number on the switches, 1 to 4094 (IEEE 802.1Q); null when not written.</param>
-/// <param name="For">Kinds of endpoints that belong to it, and <c>units</c> for switches, injectors and standby supplies.</param>
+/// <param name="For">Kinds of endpoints that belong to it, and <c>units</c> for switches and standby supplies.</param>
 /// <param name="In">Spaces whose endpoints belong to it; empty for all.</param>
 /// <param name="MoreHosts">Devices that are not written down, such as those of staff; null when none.</param>
 /// <param name="Visitors">Who comes and goes; null when nobody.</param>

@@ -12,7 +12,7 @@ internal static class SubnetFields
     private static readonly Field<IReadOnlyList<string>> For = new(
         "for",
         new ListShape<string>("kind", Shapes.Words("phone", "access point", "camera", "door station", "radio", "switch", "other", Subnet.Units)) { OrOne = true },
-        "The kinds of endpoints in it; 'units' are switches, injectors and standby supplies.",
+        "The kinds of endpoints in it; 'units' are switches and standby supplies.",
         "[phone, door station]");
     private static readonly Field<IReadOnlyList<string>> In = new("in", new ListShape<string>("space", Shapes.Name("a space")) { OrOne = true }, "The spaces whose endpoints are in it; all of them without it.", "kennels");
     private static readonly Field<int> MoreHosts = new("more hosts", new CountShape(0, 1_000_000), "Devices that are not written down, such as those of staff.", "15");

@@ -48,9 +48,9 @@ public static class AddressingLedger
                         LateStory.ReserveInput(e, reserve),
                     ],
                     [
-                        new("today", "devices, lent, the router", subnet.Today, "addresses"),
-                        new("made for", $"{subnet.Today - 1} · {Words.Of(1 + growth)} + 1", subnet.Planned, "addresses"),
-                        new("range", subnet.Range is { } range ? $"{range}, mask {range.Mask}{(subnet.Subnet.Range is null ? ", the first free one" : ", as written")}" : "no place is free", there, "addresses"),
+                        new("today", "devices, lent, the router", subnet.Today, ""),
+                        new("made for", $"{subnet.Today - 1} · {Words.Of(1 + growth)} + 1", subnet.Planned, ""),
+                        new("range", subnet.Range is { } range ? $"{range}, mask {range.Mask}{(subnet.Subnet.Range is null ? ", the first free one" : ", as written")}" : "no place is free", there, ""),
                     ],
                     "RFC 950; private ranges RFC 1918, from memory"),
                 e => [new("devices", "", subnet.Devices.Count, e.Limit - subnet.Lent - 1, e.Limit - subnet.Lent - 1 - e.Reserve)]));

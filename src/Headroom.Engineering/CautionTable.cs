@@ -82,6 +82,13 @@ public static class CautionTable
         "a cabinet is advised against sound",
         "whoever fits it, with a thermometer");
 
+    /// <summary>Batteries to be changed or added.</summary>
+    public static Caution Battery { get; } = new(
+        "BATTERY",
+        "A battery cannot be switched off: across its poles it gives hundreds of amperes. Rings and watches off, tools insulated, only the blocks the maker names; blocks over 18 kg are lifted by two. Old ones go to recycling.",
+        "a battery is past its life, or more minutes on battery are wanted",
+        "a person instructed by the maker's manual, under the local code");
+
     /// <summary>A rack on a wall.</summary>
     public static Caution WallLoad { get; } = new(
         "WALL-LOAD",
@@ -112,5 +119,5 @@ public static class CautionTable
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Caution> All { get; } =
-        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, WallLoad, HeavyLift, TipOver, OutletStrip];
+        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, Battery, WallLoad, HeavyLift, TipOver, OutletStrip];
 }

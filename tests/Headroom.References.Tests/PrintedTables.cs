@@ -1,6 +1,7 @@
 using Headroom.References.Tests.Office;
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
+using Headroom.References.Tests.Standby;
 
 namespace Headroom.References.Tests;
 
@@ -33,6 +34,7 @@ internal static class PrintedTables
         new("Separation from mains (9.2)", "separation", SeparationFigures.Work),
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
+        .. StandbyTables.All,
         new("Addresses (runtime 4)", "runtime-addresses", AddressFigures.Work) { Reference = "runtime" },
         new("Money (runtime 7)", "runtime-money", MoneyFigures.Work) { Reference = "runtime" },
     ];

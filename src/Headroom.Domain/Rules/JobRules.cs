@@ -22,6 +22,7 @@ public static class JobRules
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
+        OutageRules.Check(names, slips);
         AddressRules.Check(names, slips);
         MoneyRules.Check(job, slips);
         LineageRules.Check(names, slips);
@@ -41,6 +42,7 @@ public static class JobRules
         slips.Begin(view.Whole.Id, view.Likes);
         IdRules.Check(view, names, slips);
         UnitRules.Check(view, names, slips);
+        OutageRules.Check(view, slips);
         SwitchRules.Check(view, names, slips);
         PatchRules.Check(view, names, slips);
         PortRules.Check(view, slips);

@@ -143,6 +143,12 @@ public static class RuleCodes
     /// <summary>Door and gap are larger than the wall they are in.</summary>
     public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
 
+    /// <summary>Something is to go on working in an outage that the job does not have.</summary>
+    public static RuleCode UnknownKept { get; } = Wrong("RUL076", "Something is to go on working in an outage that the job does not have.");
+
+    /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
+    public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
+
     /// <summary>A unit is stacked on one that is not there, or on itself.</summary>
     public static RuleCode StackedOn { get; } = Wrong("RUL080", "A unit is stacked on one that the design does not have, or in a ring.");
 
@@ -222,7 +228,7 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder,
         StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,

@@ -93,6 +93,15 @@ internal static class Sensible
     /// <summary>How long a battery lasts.</summary>
     public static QuantityShape<Seconds> Lasts => field ??= Of<Seconds>(1, 100 * 86400.0, "min");
 
+    /// <summary>How long a device takes to start: from a plug to a box of a line that trains for half an hour.</summary>
+    public static QuantityShape<Seconds> Boot { get; } = Of<Seconds>(0.1, 3600, "s");
+
+    /// <summary>A moment after the mains failed.</summary>
+    public static QuantityShape<Seconds> Moment { get; } = Of<Seconds>(0, 7 * 86400.0, "min");
+
+    /// <summary>Real over apparent power of a supply.</summary>
+    public static QuantityShape<Share> PowerFactor { get; } = Of<Share>(0.3, 1, "%");
+
     /// <summary>What one device draws.</summary>
     public static QuantityShape<Watts> Draw => field ??= Of<Watts>(0, 1000, "W");
 

@@ -41,7 +41,7 @@ internal static class SurveyFields
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Endpoints, Addresses], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Endpoints, OutageFields.Line, Addresses], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -55,6 +55,7 @@ internal static class SurveyFields
         Named.Each(values.Get(Drops), (drop, name, at) => drop with { Id = name, At = at }, values.Reader),
         EndpointRows.Read(values.Get(Endpoints), values.Reader))
     {
+        Line = values.Get(OutageFields.Line) ?? LineBoxes.None,
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
         Noises = Named.Each(values.Get(Noises), (noise, name, at) => noise with { Id = name, At = at }, values.Reader),

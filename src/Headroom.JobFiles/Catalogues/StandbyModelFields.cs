@@ -63,6 +63,7 @@ internal static class StandbyModelFields
         {
             NoLoad = values.Get(NoLoad),
             Recharge = values.Get(Recharge),
+            Outlets = values.Maybe(Outlets),
             GivesDc = values.Get(Output) == "dc",
             Sound = values.Get(SoundFields.Sound),
             Outlets = values.Maybe(Outlets),

@@ -1,3 +1,5 @@
+using Headroom.Domain.Quantities;
+
 namespace Headroom.Domain.Jobs;
 
 /// <summary>What the building dictates, whichever design is chosen.</summary>
@@ -23,4 +25,7 @@ public sealed record Survey(
 
     /// <summary>Equipment of the client's own that is heard.</summary>
     public IReadOnlyList<Noise> Noises { get; init; } = [];
+
+    /// <summary>How high above the sea the building stands [m]; null when not written.</summary>
+    public Given<Metres>? Altitude { get; init; }
 }

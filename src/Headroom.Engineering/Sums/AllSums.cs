@@ -1,5 +1,6 @@
 using Headroom.Engineering.Sums.Acoustics;
 using Headroom.Engineering.Sums.Cabling;
+using Headroom.Engineering.Sums.Heat;
 using Headroom.Engineering.Sums.Power;
 
 namespace Headroom.Engineering.Sums;
@@ -7,7 +8,7 @@ namespace Headroom.Engineering.Sums;
 /// <summary>All sums there are. The table is made when somebody first asks for one; nothing else pays for it.</summary>
 public static class AllSums
 {
-    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. AcousticSums.All]);
+    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. HeatSums.All, .. AcousticSums.All]);
 
     /// <summary>The sums, discipline by discipline.</summary>
     public static IReadOnlyList<Sum> All => Table.Value;

@@ -23,13 +23,14 @@ internal static class SwitchModelFields
     private static readonly Field<IReadOnlyList<Enum>> Offers = new(
         "offers", new ListShape<Enum>("way", SettingFields.Ways), "The ways of reserving it can be set to.", "[class, port-limit, negotiated]");
 
+    private static readonly Field<string> Fan = new("fan", Shapes.Name("a fan model"), "The fan its maker fits, by its model; the last fan level is then its full speed.", "flurry");
     private static readonly Field<Given<BitsPerSecond>> Switching = new("switching", Sensible.Switching, "Switching capacity.", "52 Gb/s");
     private static readonly Field<Given<PacketsPerSecond>> Forwarding = new("forwarding", Sensible.Frames, "Forwarding rate.", "38.7 Mframes/s");
 
     /// <summary>A switch model.</summary>
     public static ObjectShape<SwitchModel> Shape { get; } = new(
         "switch model",
-        [.. BodyFields.First, Ports, Supplies, Base, Path, .. SettingFields.All, Offers, SoundFields.Sound, Switching, Forwarding, .. BodyFields.Last],
+        [.. BodyFields.First, Ports, Supplies, Base, Path, .. SettingFields.All, Offers, SoundFields.Sound, Fan, Switching, Forwarding, .. BodyFields.Last],
         Build);
 
     private static SwitchModel Build(Values values) => new(
@@ -42,5 +43,5 @@ internal static class SwitchModelFields
         [.. values.List(Offers).Cast<ReservesBy>()],
         values.Get(SoundFields.Sound),
         values.Get(Switching),
-        values.Get(Forwarding));
+        values.Get(Forwarding)) { Fan = values.Get(Fan) };
 }

@@ -15,13 +15,14 @@ internal static class RackFields
 
     private static readonly Field<string> Cabinet = new("cabinet", Shapes.Name("a cabinet model"), "The cabinet it is, by its model in the catalogue; left out for an open frame.", "alcove");
     private static readonly Field<Given<Spot>> At = new("at", Boxes.Spot, "Where its middle is in the space.", "0.6 x 0.3 x 1.4 m");
+    private static readonly Field<bool> Blanked = new("blanked", Shapes.Yes, "Whether panels close its empty units, so that warm air does not come back to the front.", "yes");
 
     /// <summary>The racks by name.</summary>
     public static MapShape<IReadOnlyList<string>, Rack> Map { get; } = Named.Map(
         "rack",
         new ObjectShape<Rack>(
             "rack",
-            [In, At, Height, Depth, Load, Plugs, Cabinet],
-            values => new Rack("", values.Must(In), values.Get(Height), values.Get(Depth), values.Get(Load), values.Get(Plugs), values.At) { Cabinet = values.Get(Cabinet), Spot = values.Get(At) }) { About = "A rack or wall cabinet." },
+            [In, At, Height, Depth, Load, Plugs, Cabinet, Blanked],
+            values => new Rack("", values.Must(In), values.Get(Height), values.Get(Depth), values.Get(Load), values.Get(Plugs), values.At) { Cabinet = values.Get(Cabinet), Spot = values.Get(At), Blanked = values.Maybe(Blanked) }) { About = "A rack or wall cabinet." },
         "A");
 }

@@ -16,13 +16,13 @@ internal static class HeatFigures
     private static IEnumerable<Figure> OfPlace(HeatPlace place, HeatResult result)
     {
         var id = place.Space.Id;
-        yield return Figure(id, ("cooling", "heat to be carried off at its most"), (BtuPerWatt * place.Load.MostWatts, "BTU/h", place.Load.Question), () => Cooling(place));
+        yield return Figure(id, ("cooling", "heat to carry off, at most"), (BtuPerWatt * place.Load.MostWatts, "BTU/h", place.Load.Question), () => Cooling(place));
         if (place.Box is not { } box)
             yield break;
         var rise = place.Cases.Max(one => one.Rise);
-        yield return Figure(id, ("rise", "warmer than the air around it in an ordinary hour"), (rise, "K", rise is null ? box.Question ?? place.Load.Question ?? $"how warm is it around {id}?" : null), () => Rise(place, result));
+        yield return Figure(id, ("rise", "warmer than around it, ordinary hour"), (rise, "K", rise is null ? box.Question ?? place.Load.Question ?? $"how warm is it around {id}?" : null), () => Rise(place, result));
         if (rise is > 0 && Constant(place, rise.Value) is { } seconds)
-            yield return Figure(id, ("settles", "after which nine tenths of that are there"), (Settling.Until(0.9, seconds) / SecondsPerHour, "h", null), () => Settles(place, rise.Value));
+            yield return Figure(id, ("settles", "until nine tenths of that are there"), (Settling.Until(0.9, seconds) / SecondsPerHour, "h", null), () => Settles(place, rise.Value));
     }
 
     private static IEnumerable<Figure> OfUnit(UnitHeat unit)

@@ -22,13 +22,13 @@ internal static class LifeFigures
     {
         if (unit.Place is not { Cases: { Count: > 0 } cases } || unit.In(cases[0].Name) is not { } usual)
             yield break;
-        var (id, name) = (unit.Unit.Id, usual.Name);
+        var id = unit.Unit.Id;
         if (unit.Unit.Sound?.Fans is > 0)
-            yield return Of(id, ("fan-life", $"a tenth of such fans gone, rough, at '{name}'"), Fans(usual.Inlet), () => FanWorking(usual));
+            yield return Of(id, ("fan-life", "tenth of such fans gone, rough"), Fans(usual.Inlet), () => FanWorking(usual));
         if (unit.Unit.Load.OrdinaryWatts is > 0)
-            yield return Of(id, ("capacitor-life", $"capacitors of its supply, rough, at '{name}'"), Capacitors(usual.Inlet), () => CapacitorWorking(usual));
+            yield return Of(id, ("capacitor-life", "life of its capacitors, rough"), Capacitors(usual.Inlet), () => CapacitorWorking(usual));
         if (unit.Unit.Battery?.Life is { } life)
-            yield return Of(id, ("battery-life", $"its battery, rough, at '{name}'"), Batteries(life.Value.Value / SecondsPerHour, usual.Celsius), () => BatteryWorking(unit, usual));
+            yield return Of(id, ("battery-life", "life of its battery, rough"), Batteries(life.Value.Value / SecondsPerHour, usual.Celsius), () => BatteryWorking(unit, usual));
     }
 
     private static Figure Of(string id, (string Quantity, string What) of, IReadOnlyList<double> hours, Func<Working> work) =>

@@ -1,4 +1,3 @@
-using Headroom.Domain.Quantities;
 using Headroom.Engineering.Heat;
 using static Headroom.Engineering.Sums.Heat.HeatSumInputs;
 
@@ -17,7 +16,7 @@ internal static class AirNeeded
         Name = "air-needed",
         Discipline = HeatSums.Discipline,
         Answers = "how much air must a fan move to carry heat away?",
-        Inputs = [Heat, Rise, Around, Altitude],
+        Inputs = [Warmth, Rise, Around, Altitude],
         Outputs = [Flow, Printed, Btu],
         Formula = "V = P / (ρ c ΔT); ρ by height and temperature",
         Source = "balance of heat; ISO 2533, from memory",
@@ -28,12 +27,13 @@ internal static class AirNeeded
     private static SumAnswer Work(SumGiven given)
     {
         var density = Air.Density(given[Around], given[Altitude]);
-        var flow = SecondsPerHour * Air.FlowFor(given[Heat], given[Rise], density);
+        var flow = SecondsPerHour * Air.FlowFor(given[Warmth], given[Rise], density);
         return new SumAnswer(
             $"{new Told(flow, "m3/h")} of air carry it away, at the pressure of what the air goes through.",
-            [Flow.Is(flow), Printed.Is(2 * flow), Btu.Is(Engineering.Power.SupplyLosses.BtuPerHour(given[Heat]))],
-            [new("density", "p / (287.05 T)", density, "kg/m³"), new("flow", $"{Words.Of(given[Heat])} / (ρ · 1006 · {Words.Of(given[Rise])})", flow, "m3/h")])
+            [Flow.Is(flow), Printed.Is(2 * flow), Btu.Is(Engineering.Power.SupplyLosses.BtuPerHour(given[Warmth]))],
+            [new("density", "p / (287.05 T)", density, "kg/m³"), new("flow", $"{Words.Of(given[Warmth])} / (ρ · 1006 · {Words.Of(given[Rise])})", flow, "m3/h")])
         {
             Notes = [$"What is printed on a fan holds for free air: with grille and filter count on half (common practice, no source)."],
         };
-    }}
+    }
+}

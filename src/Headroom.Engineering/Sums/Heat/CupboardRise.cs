@@ -23,7 +23,7 @@ internal static class CupboardRise
         Name = "cupboard-rise",
         Discipline = HeatSums.Discipline,
         Answers = "how warm does a cupboard with equipment in it get?",
-        Inputs = [Heat, Faces, Walls, Vent, Apart, Around],
+        Inputs = [Warmth, Faces, Walls, Vent, Apart, Around],
         Outputs = [Kelvins, Inside, Roof, Moved],
         Formula = "P = ρ c V ΔT + U A ΔT, V = 0.6 A* √(2 g h ΔT / Ti), 1/A*² = 1/A1² + 1/A2²",
         Source = "balance of heat; walls by ISO 6946 in its order, stack effect with Cd 0.6, from memory; good to about a third",
@@ -36,7 +36,7 @@ internal static class CupboardRise
         var (coefficient, how) = WallTable.Of(given.Word(Walls))!.Value;
         var faces = coefficient * given[Faces];
         var vents = given[Vent] > 0 ? Vents.Together(given[Vent], given[Vent]) : 0;
-        if (Vents.Rise(given[Heat], (vents, given[Apart]), faces, given[Around]) is not { } rise)
+        if (Vents.Rise(given[Warmth], (vents, given[Apart]), faces, given[Around]) is not { } rise)
         {
             return new SumAnswer($"With neither faces nor vents there is no end to it: the air inside grows warmer until something fails.", [Kelvins.Is(null), Inside.Is(null)], [new("what leaves", "nothing", 0, "W/K")]) { Holds = false };
         }

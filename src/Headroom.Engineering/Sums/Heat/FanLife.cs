@@ -33,7 +33,7 @@ internal static class FanLife
     {
         var hours = Life.Fan.Select(rule => Life.At(given[Declared] / SecondsPerHour, given[At], given[To], rule)).ToList();
         return new SumAnswer(
-            $"Roughly {new Told(Math.Round(hours.Min(), -3), "h")} to {new Told(Math.Round(hours.Max(), -3), "h")} until a tenth of such fans is gone.",
+            $"Roughly {new Told(1000 * Math.Round(hours.Min() / 1000), "h")} to {new Told(1000 * Math.Round(hours.Max() / 1000), "h")} until a tenth of such fans is gone.",
             [Short.Is(hours.Min()), Long.Is(hours.Max())],
             [.. Life.Fan.Zip(hours, (rule, life) => new Domain.Ledgers.WorkingStep($"by {Words.Of(rule.Factor)} for {Words.Of(rule.Kelvins)} K", $"({Words.Of(given[At])} − {Words.Of(given[To])}) / {Words.Of(rule.Kelvins)}", life, "h"))])
         {

@@ -21,7 +21,7 @@ internal static class FanlessCase
         Name = "fanless-case",
         Discipline = HeatSums.Discipline,
         Answers = "how warm does the case of a box without fans get, alone or with another on it?",
-        Inputs = [Heat, Width, Depth, Height, Top, Around],
+        Inputs = [Warmth, Width, Depth, Height, Top, Around],
         Outputs = [Kelvins, Case],
         Formula = "ΔT = P / (h A), h = 9 W/(m²·K), A without the bottom, and without the top where it is covered",
         Source = "still air and radiation of a small painted box, from memory (8 to 11)",
@@ -33,12 +33,12 @@ internal static class FanlessCase
     {
         var covered = given.Word(Top) == "covered";
         var area = 2 * given[Height] * (given[Width] + given[Depth]) + (covered ? 0 : given[Width] * given[Depth]);
-        var rise = ClosedBox.CaseRise(given[Heat], area);
+        var rise = ClosedBox.CaseRise(given[Warmth], area);
         var surface = given[Around] + rise;
         return new SumAnswer(
             $"Its case settles {new Told(Math.Round(rise, 1), "K")} above the air, at {new Told(Math.Round(surface, 1), "°C")}.",
             [Kelvins.Is(rise), Case.Is(surface)],
-            [new("A", "its faces that touch the air", area, "m²"), new("rise", $"{Words.Of(given[Heat])} / (9 · {Words.Of(area)})", rise, "K")])
+            [new("A", "its faces that touch the air", area, "m²"), new("rise", $"{Words.Of(given[Warmth])} / (9 · {Words.Of(area)})", rise, "K")])
         {
             Notes = surface > TouchLimits.Metal ? [$"People do not touch bare metal of more than some 60 °C for a second, nor plastic of more than some 77 °C (from memory)."] : [],
             Cautions = covered ? [CautionTable.HotStack] : [],

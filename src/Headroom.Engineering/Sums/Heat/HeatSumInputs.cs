@@ -10,7 +10,7 @@ internal static class HeatSumInputs
     public const double SecondsPerHour = 3600;
 
     /// <summary>Heat.</summary>
-    public static QuantityInput Heat { get; } = new("heat", "watts left in the air, without those that leave on cables", Watts.Units, new(0.1, 20_000, "W"));
+    public static QuantityInput Warmth { get; } = new("heat", "watts left in the air, without those that leave on cables", Watts.Units, new(0.1, 20_000, "W"));
 
     /// <summary>Rise.</summary>
     public static QuantityInput Rise { get; } = new("rise", "by how much the air may grow warmer", Kelvins.Units, new(0.5, 60, "K"));

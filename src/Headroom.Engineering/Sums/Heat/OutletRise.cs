@@ -20,7 +20,7 @@ internal static class OutletRise
         Name = "outlet-rise",
         Discipline = HeatSums.Discipline,
         Answers = "how warm does the air leave a switch, and what does it draw in again?",
-        Inputs = [Heat, Flow, Back, Around],
+        Inputs = [Warmth, Flow, Back, Around],
         Outputs = [Kelvins, Inlet, Outlet],
         Formula = "ΔT = P / (ρ c V); inlet = around + f / (1 − f) ΔT; ρ c = 1211.3 J/(m³·K) at 20 °C",
         Source = "balance of heat",
@@ -30,13 +30,13 @@ internal static class OutletRise
 
     private static SumAnswer Work(SumGiven given)
     {
-        var rise = Air.Rise(given[Heat], given[Flow] / SecondsPerHour);
+        var rise = Air.Rise(given[Warmth], given[Flow] / SecondsPerHour);
         var inlet = given[Around] + Air.Returned(given[Back], rise);
         return new SumAnswer(
             $"The air leaves it {new Told(Math.Round(rise, 2), "K")} warmer; its inlet gets {new Told(Math.Round(inlet, 1), "°C")}.",
             [Kelvins.Is(rise), Inlet.Is(inlet), Outlet.Is(inlet + rise)],
             [
-                new("rise", $"{Words.Of(given[Heat])} W / (1211.3 · V)", rise, "K"),
+                new("rise", $"{Words.Of(given[Warmth])} W / (1211.3 · V)", rise, "K"),
                 new("what comes back", "f / (1 − f) · that", Air.Returned(given[Back], rise), "K"),
             ])
         {

@@ -20,7 +20,7 @@ internal static class VentsNeeded
         Name = "vents-needed",
         Discipline = HeatSums.Discipline,
         Answers = "how large must a low and a high vent be to keep a cupboard cool?",
-        Inputs = [Heat, Rise, Apart, FreeShare, Around],
+        Inputs = [Warmth, Rise, Apart, FreeShare, Around],
         Outputs = [Each, Hole, Moved],
         Formula = "V = P / (ρ c ΔT); A = √2 V / (0.6 √(2 g h ΔT / Ti))",
         Source = "stack effect with Cd 0.6, made for buildings; walls are not counted, which is on the safe side",
@@ -30,14 +30,14 @@ internal static class VentsNeeded
 
     private static SumAnswer Work(SumGiven given)
     {
-        var area = 1e4 * Vents.AreaFor(given[Heat], given[Rise], given[Apart], given[Around]);
-        var flow = SecondsPerHour * Air.FlowFor(given[Heat], given[Rise]);
+        var area = 1e4 * Vents.AreaFor(given[Warmth], given[Rise], given[Apart], given[Around]);
+        var flow = SecondsPerHour * Air.FlowFor(given[Warmth], given[Rise]);
         var hole = area / given[FreeShare];
         return new SumAnswer(
             $"Two vents of {new Told(Math.Ceiling(area), "cm2")} free area each keep it: holes of {new Told(Math.Ceiling(hole), "cm2")} with their louvres.",
             [Each.Is(area), Hole.Is(hole), Moved.Is(flow)],
             [
-                new("air", $"{Words.Of(given[Heat])} W / (ρ c · {Words.Of(given[Rise])} K)", flow, "m3/h"),
+                new("air", $"{Words.Of(given[Warmth])} W / (ρ c · {Words.Of(given[Rise])} K)", flow, "m3/h"),
                 new("each vent", "√2 V over the speed of the rising air", area, "cm2"),
                 new("each hole", $"over {Words.Of(100 * given[FreeShare])} %", hole, "cm2"),
             ])

@@ -17,6 +17,9 @@ public sealed record EndpointModel(
     IReadOnlyList<Given<BitsPerSecond>> Speeds,
     int PortsBehind)
 {
+    /// <summary>How long it takes from power to being of use [s]; null when not known.</summary>
+    public Given<Seconds>? Boot { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

@@ -15,7 +15,7 @@ public sealed record Policy(
     Place At)
 {
     /// <summary>The kinds of limit that have a reserve of a fifth unless the policy says otherwise; all others have none.</summary>
-    public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "ports", "rack", "weight" };
+    public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "apparent", "ports", "rack", "weight" };
 
     /// <summary>The kinds of limit for which a reserve can be written, with what an amount is measured in.</summary>
     public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>
@@ -32,6 +32,9 @@ public sealed record Policy(
         ["temperature"] = "K",
         ["air"] = "m3/h",
         ["runtime"] = "min",
+        ["apparent"] = "VA",
+        ["back"] = "min",
+        ["kept"] = "boxes",
         ["uplink"] = "Mb/s",
         ["fibre"] = "dB",
         ["rack"] = "U",
@@ -48,6 +51,9 @@ public sealed record Policy(
 
     /// <summary>What is bought beyond the measured lengths of cable, as a share of them; null when not written.</summary>
     public Given<Share>? CableWaste { get; init; }
+
+    /// <summary>What is wanted of an outage of the mains.</summary>
+    public OutagePolicy Outage { get; init; } = OutagePolicy.None;
 
     /// <summary>The rules when nobody has written any.</summary>
     public static Policy None { get; } = new(new Dictionary<string, Reserve>(), new Dictionary<string, Reserve>(), null, Place.None);

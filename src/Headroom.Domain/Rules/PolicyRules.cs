@@ -16,6 +16,7 @@ internal static class PolicyRules
         ["mA"] = Is<Amperes>,
         ["ms"] = Is<Seconds>,
         ["min"] = Is<Seconds>,
+        ["VA"] = Is<VoltAmperes>,
         ["m"] = Is<Metres>,
         ["mm"] = Is<Metres>,
         ["dB"] = text => Is<Decibels>(text) || Is<SoundPressure>(text),

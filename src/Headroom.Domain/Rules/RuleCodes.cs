@@ -149,6 +149,12 @@ public static class RuleCodes
     /// <summary>Door and gap are larger than the wall they are in.</summary>
     public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
 
+    /// <summary>Something is to go on working in an outage that the job does not have.</summary>
+    public static RuleCode UnknownKept { get; } = Wrong("RUL076", "Something is to go on working in an outage that the job does not have.");
+
+    /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
+    public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
+
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
 
@@ -204,7 +210,7 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, LongRun, ShortRun,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced,

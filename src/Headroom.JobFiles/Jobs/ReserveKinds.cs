@@ -25,6 +25,8 @@ internal static class ReserveKinds
         ["air"] = CubicMetresPerHour.Units,
         ["temperature"] = Kelvins.Units,
         ["runtime"] = Seconds.Units,
+        ["apparent"] = VoltAmperes.Units,
+        ["back"] = Seconds.Units,
         ["uplink"] = BitsPerSecond.Units,
         ["fibre"] = Decibels.Units,
         ["rack"] = RackUnits.Units,

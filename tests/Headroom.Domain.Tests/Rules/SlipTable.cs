@@ -145,6 +145,12 @@ internal static class SlipTable
             ["a conduit without inside"] = (RuleCodes.NoExtent, s => s.Pathways.Change(0, p => p with { Inside = Made.Of(new Metres(0)) })),
             ["a length below nothing"] = (RuleCodes.NoExtent, s => s.Drops.Change(0, d => d with { CordAtPanel = s.Piece(-2) with { By = null } })),
             ["a range the wrong way round"] = (RuleCodes.RangeReversed, s => s.Pathways.Change(0, p => p with { Ambient = p.Ambient! with { Written = "33..24 °C" } })),
+            ["something kept that is not there"] = (RuleCodes.UnknownKept, s => s.Policy = s.Policy with { Outage = new(null, ["phon"], null) }),
+            ["high priority switched off before low"] = (RuleCodes.ShedOrder, s => First(s, d => d with
+            {
+                Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300))), new(Priority.Low, Made.Of(new Seconds(900)))] }],
+            })),
+            ["high priority switched off and low never"] = (RuleCodes.ShedOrder, s => First(s, d => d with { Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300)))] }] })),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
             ["a run of nothing"] = (RuleCodes.ShortRun, s => s.Drop("K-04", 0.3)),

@@ -82,6 +82,27 @@ public static class CautionTable
         "a cabinet is advised against sound",
         "whoever fits it, with a thermometer");
 
+    /// <summary>Fanless boxes on each other.</summary>
+    public static Caution HotStack { get; } = new(
+        "HOT-STACK",
+        "Two boxes without fans lie on each other: each warms the other far beyond any rating, and their cases can burn a hand. Keep a rack unit free between them.",
+        "two units without fans touch",
+        "whoever fits them; let them cool before moving them");
+
+    /// <summary>Cutting vents.</summary>
+    public static Caution CutVents { get; } = new(
+        "CUT-VENTS",
+        "Before a vent is cut or a cupboard opened: it may be part of a wall that keeps fire or smoke back, cables may lie behind it, and what leaves it is heard in the room.",
+        "air in a cupboard is too warm, so that vents or a fan are advised",
+        "whoever answers for the building, under the local fire code; mains wiring only by a licensed person");
+
+    /// <summary>Opening a case to change a fan.</summary>
+    public static Caution OpenCase { get; } = new(
+        "OPEN-CASE",
+        "Mains voltage inside the case, and capacitors that hold some 325 V after it is unplugged. Opening it ends its safety approval and mostly its warranty; guards and every earth screw go back, and whoever changed it answers for it.",
+        "a fan of a switch was changed, or is to be",
+        "the maker's service or a person trained for it, under the local rules for repaired equipment");
+
     /// <summary>Batteries to be changed or added.</summary>
     public static Caution Battery { get; } = new(
         "BATTERY",
@@ -119,5 +140,8 @@ public static class CautionTable
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Caution> All { get; } =
-        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, Battery, WallLoad, HeavyLift, TipOver, OutletStrip];
+        [
+            AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, HotStack, CutVents, OpenCase, Battery,
+            WallLoad, HeavyLift, TipOver, OutletStrip,
+        ];
 }

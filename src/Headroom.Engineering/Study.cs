@@ -5,6 +5,7 @@ using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
+using Headroom.Engineering.Heat;
 using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Racking;
@@ -19,7 +20,7 @@ public static class Study
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
     public static IReadOnlyList<string> Disciplines { get; } =
     [
-        PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
         RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline,
     ];
 
@@ -54,9 +55,17 @@ public static class Study
             figures.Add(() => CablingFigures.Of(cabling));
         }
 
-        if (wanted.Contains(AcousticLedger.Discipline))
+        var heat = wanted.Contains(HeatLedger.Discipline) || wanted.Contains(AcousticLedger.Discipline) ? HeatOf(bound, power) : null;
+        if (heat is not null && wanted.Contains(HeatLedger.Discipline))
         {
-            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id));
+            entries.AddRange(board.Beside(HeatLedger.Entries(heat), new HeatExpectations(heat)));
+            figures.Add(() => HeatFigures.Of(heat));
+            answers.Add(() => HeatAnswers.Of(heat));
+        }
+
+        if (heat is not null && wanted.Contains(AcousticLedger.Discipline))
+        {
+            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id), new InletAir(heat.InletOf, heat.CasesOf));
             entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
             figures.Add(() => AcousticFigures.Of(sound));
             answers.Add(() => AcousticAnswers.Of(sound));
@@ -120,6 +129,12 @@ public static class Study
     }
 
     private static LateList<T> Late<T>(List<Func<IEnumerable<T>>> of) => new(() => [.. of.SelectMany(make => make())]);
+
+    private static HeatResult HeatOf(BoundDesign bound, PowerResult power)
+    {
+        var loads = new HeatLoads(power);
+        return HeatStudy.Of(bound, new HeatInputs(loads.Of, loads.In));
+    }
 
     private static SwitchLoad LoadOf(PowerResult power, string id)
     {

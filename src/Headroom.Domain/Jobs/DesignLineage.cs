@@ -65,6 +65,7 @@ public static class DesignLineage
         Standing = over.Standing.Over(under.Standing),
         FedBy = over.FedBy ?? under.FedBy,
         Level = over.Level ?? under.Level,
+        Fan = over.Fan ?? under.Fan,
         Setting = over.Setting.Over(under.Setting),
         PassivePorts = over.PassivePorts ?? under.PassivePorts,
     };

@@ -30,6 +30,7 @@ public sealed record Policy(
         ["length"] = "m",
         ["sound"] = "dB",
         ["temperature"] = "K",
+        ["air"] = "m3/h",
         ["runtime"] = "min",
         ["apparent"] = "VA",
         ["back"] = "min",

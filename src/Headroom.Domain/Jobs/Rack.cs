@@ -37,4 +37,7 @@ public sealed record Rack(
 
     /// <summary>Where its middle is in the space [m]; null when not surveyed.</summary>
     public Given<Spot>? Spot { get; init; }
+
+    /// <summary>Whether its empty units are closed by panels, so that warm air does not come back to the front; null when not written.</summary>
+    public bool? Blanked { get; init; }
 }

@@ -1,3 +1,5 @@
+using Headroom.Domain.Quantities;
+
 namespace Headroom.Domain.Jobs;
 
 /// <summary>What the building dictates, whichever design is chosen.</summary>
@@ -32,4 +34,7 @@ public sealed record Survey(
 
     /// <summary>What addresses the site may use; null when nobody has written any.</summary>
     public AddressPlan? Addresses { get; init; }
+
+    /// <summary>How high above the sea the building stands [m]; null when not written.</summary>
+    public Given<Metres>? Altitude { get; init; }
 }

@@ -116,6 +116,12 @@ public static class RuleCodes
     /// <summary>A run has pieces of copper and pieces of fibre.</summary>
     public static RuleCode MixedRun { get; } = Wrong("RUL053", "A run has pieces of copper and pieces of fibre.");
 
+    /// <summary>A fan is not in the catalogue.</summary>
+    public static RuleCode UnknownFan { get; } = Wrong("RUL055", "A fan is not in the catalogue.");
+
+    /// <summary>A fan is put on more volts than it is made for.</summary>
+    public static RuleCode FanVolts { get; } = Wrong("RUL056", "A fan is put on more volts than it is made for: a hazard, not an option.");
+
     /// <summary>A spot lies outside its space.</summary>
     public static RuleCode OutsideSpace { get; } = Wrong("RUL060", "A spot lies outside its space.");
 
@@ -227,7 +233,7 @@ public static class RuleCodes
         UnknownPriority, NothingToRemove, UnknownReadingPlace, UnknownReserve, ReserveUnit,
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
-        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
+        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
         UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder,
         StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,

@@ -19,13 +19,14 @@ internal static class RackFields
     private static readonly Field<Given<Kilograms>> FixingLoad = new("fixing load", () => Sensible.Mass, "The most that its screws and the wall behind them hold.", "70 kg");
     private static readonly Field<int> Outlets = new("outlets", new CountShape(0, 100), "Mains outlets in it or beside it that are free.", "4");
     private static readonly Field<Given<Spot>> At = new("at", () => Boxes.Spot, "Where its middle is in the space.", "0.6 x 0.3 x 1.4 m");
+    private static readonly Field<bool> Blanked = new("blanked", Shapes.Yes, "Whether panels close its empty units, so that warm air does not come back to the front.", "yes");
 
     /// <summary>The racks by name.</summary>
     public static MapShape<IReadOnlyList<string>, Rack> Map { get; } = Named.Map(
         "rack",
         new ObjectShape<Rack>(
             "rack",
-            [In, At, Height, Depth, Front, Load, Plugs, Cabinet, Fixed, FixingLoad, Outlets],
+            [In, At, Height, Depth, Front, Load, Plugs, Cabinet, Fixed, FixingLoad, Outlets, Blanked],
             values => new Rack("", values.Must(In), values.Get(Height), values.Get(Depth), values.Get(Load), values.Get(Plugs), values.At) {
                 Cabinet = values.Get(Cabinet),
                 Spot = values.Get(At),
@@ -33,6 +34,7 @@ internal static class RackFields
                 Fixed = values.Get(Fixed),
                 FixingLoad = values.Get(FixingLoad),
                 Outlets = values.Maybe(Outlets),
+                Blanked = values.Maybe(Blanked),
             }) { About = "A rack or wall cabinet." },
         "A");
 }

@@ -28,6 +28,7 @@ internal static class ReserveKinds
         ["keep-alive"] = Amperes.Units,
         ["length"] = Metres.Units,
         ["sound"] = Decibels.Units,
+        ["air"] = CubicMetresPerHour.Units,
         ["temperature"] = Kelvins.Units,
         ["runtime"] = Seconds.Units,
         ["apparent"] = VoltAmperes.Units,

@@ -1,4 +1,5 @@
 using Headroom.Domain.Jobs;
+using Headroom.Domain.Quantities;
 using Headroom.JobFiles.Fields;
 
 namespace Headroom.JobFiles.Jobs;
@@ -36,12 +37,13 @@ internal static class SurveyFields
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Fitting>>> Fittings = new(
         "fittings", () => FittingFields.Map, "What is in the racks already: panels, cable managers, shelves, outlets.", "{panel-1: {kind: panel, in: A, unit: 11, height: 1 U, places: 24}}");
     private static readonly Field<AddressPlan> Addresses = new("addresses", () => AddressFields.Shape, "What addresses the site may use.", "{from: 10.44.0.0/21, subnets: {phones: {for: phone, vlan: 20}}}");
+    private static readonly Field<Given<Metres>> Altitude = new("altitude", () => Sensible.Altitude, "How high above the sea the building stands.", "340 m");
 
     /// <summary>The survey when nobody has written any.</summary>
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Endpoints, OutageFields.Line, Addresses], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Altitude, Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Endpoints, OutageFields.Line, Addresses], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -55,6 +57,7 @@ internal static class SurveyFields
         Named.Each(values.Get(Drops), (drop, name, at) => drop with { Id = name, At = at }, values.Reader),
         EndpointRows.Read(values.Get(Endpoints), values.Reader))
     {
+        Altitude = values.Get(Altitude),
         Line = values.Get(OutageFields.Line) ?? LineBoxes.None,
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),

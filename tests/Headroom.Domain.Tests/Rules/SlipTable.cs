@@ -100,6 +100,16 @@ internal static class SlipTable
             ["an endpoint patched beside its drop"] = (RuleCodes.PatchedBesideDrop, s => AlsoPatch(s, s.Patch("phone-1", "sw-1", 5))),
             ["passive voltage at a port without"] = (RuleCodes.NoPassive, s => Switch(s, u => u with { PassivePorts = [7] })),
             ["a fan level the model does not have"] = (RuleCodes.NoSuchLevel, s => Switch(s, u => u with { Level = 3 })),
+            ["a fan nobody knows"] = (RuleCodes.UnknownFan, s => Switch(s, u => u with { Fan = "draft" })),
+            ["a fan made for fewer volts than the switch gives"] = (RuleCodes.FanVolts, s =>
+            {
+                s.Catalogue = s.Catalogue with
+                {
+                    Fans = new Dictionary<string, FanModel> { ["own"] = Models.Fan("own", 12), ["small"] = Models.Fan("small", 5) },
+                    Switches = s.Catalogue.Switches.ToDictionary(pair => pair.Key, pair => pair.Value with { Fan = "own" }),
+                };
+                Switch(s, u => u with { Fan = "small" });
+            }),
             ["uplinks in a ring of two with a third switch"] = (RuleCodes.UplinkRing, s => First(s, d => d with
             {
                 Switches = [.. d.Switches, s.Switch("sw-3", "wren")],

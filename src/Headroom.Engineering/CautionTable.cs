@@ -110,7 +110,38 @@ public static class CautionTable
         "a battery is past its life, or more minutes on battery are wanted",
         "a person instructed by the maker's manual, under the local code");
 
+    /// <summary>A rack on a wall.</summary>
+    public static Caution WallLoad { get; } = new(
+        "WALL-LOAD",
+        "What hangs on a wall can come down on somebody: board and hollow block hold a fraction of what brick holds. Know the wall, use the fixing made for it, and pull before you load.",
+        "a rack is fixed to a wall",
+        "a person who knows the wall and its fixing, under the local code");
+
+    /// <summary>A heavy unit.</summary>
+    public static Caution HeavyLift { get; } = new(
+        "HEAVY-LIFT",
+        "A unit here is too heavy for one person to lift onto rails: two people, or take its batteries out first, and mount it lowest.",
+        "a unit in a rack weighs more than 18 kg",
+        "two people");
+
+    /// <summary>A rack that is fixed to nothing.</summary>
+    public static Caution TipOver { get; } = new(
+        "TIP-OVER",
+        "This rack is fixed to nothing: it can tip when something heavy is pulled out. Fill it from the bottom and fix it before anything is hung high.",
+        "a rack is fixed to nothing",
+        "whoever fills it, not alone");
+
+    /// <summary>Too few outlets, or too much current.</summary>
+    public static Caution OutletStrip { get; } = new(
+        "OUTLET-STRIP",
+        "One strip plugged into another, or loaded beyond its rating, can catch fire. Use one strip with enough places on one outlet; outlets and circuits are added by a licensed person.",
+        "more plugs than outlets, or more current than a strip of outlets may carry",
+        "a licensed person under the local code, for anything behind the outlet");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Caution> All { get; } =
-        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, HotStack, CutVents, OpenCase, Battery];
+        [
+            AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, HotStack, CutVents, OpenCase, Battery,
+            WallLoad, HeavyLift, TipOver, OutletStrip,
+        ];
 }

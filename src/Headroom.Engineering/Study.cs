@@ -2,10 +2,13 @@ using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
+using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Heat;
+using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Readings;
 using Headroom.Engineering.Standby;
 
@@ -15,7 +18,11 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } =
+    [
+        PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline,
+    ];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -70,6 +77,26 @@ public static class Study
             entries.AddRange(board.Beside(StandbyLedger.Entries(standby), new StandbyExpectations(standby)));
             figures.Add(() => StandbyFigures.Of(standby));
             answers.Add(() => StandbyAnswers.Of(standby));
+        }
+
+        if (wanted.Contains(RackingLedger.Discipline))
+        {
+            var racking = RackingStudy.Of(bound, id => MainsHandover.MostWatts(power, id));
+            entries.AddRange(RackingLedger.Entries(racking));
+            answers.Add(() => RackingAnswers.Of(racking));
+        }
+
+        if (wanted.Contains(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
+        {
+            entries.AddRange(AddressingLedger.Entries(addressing));
+            answers.Add(() => AddressingAnswers.Of(addressing));
+        }
+
+        if (wanted.Contains(MoneyLedger.Discipline) && job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
+        {
+            entries.AddRange(MoneyLedger.Entries(money));
+            figures.Add(() => MoneyFigures.Of(money));
+            answers.Add(() => MoneyAnswers.Of(money));
         }
 
         return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())

@@ -1,3 +1,4 @@
+using Headroom.References.Tests.Office;
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
 using Headroom.References.Tests.Standby;
@@ -34,6 +35,8 @@ internal static class PrintedTables
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
         .. StandbyTables.All,
+        new("Addresses (runtime 4)", "runtime-addresses", AddressFigures.Work) { Reference = "runtime" },
+        new("Money (runtime 7)", "runtime-money", MoneyFigures.Work) { Reference = "runtime" },
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

@@ -133,7 +133,24 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/1.5/generator", "generator-time tank 12 L burns 0.45 L/kWh load 1000 W", "hours", 26.67, 0.005),
     };
 
-    [Theory, MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Heat)), MemberData(nameof(Sound)), MemberData(nameof(Standby))]
+    public static TheoryData<PrintedSum> Office => new()
+    {
+        new PrintedSum("power-and-cabling/RK-5", "rack-room things 1 U height 12 U", "mounting-height", 533.4, 0.05),
+        // By hand: 482.6 mm, four units of 44.45 mm and twice 100 mm.
+        new PrintedSum("by hand", "rack-cord apart 4 U", "length", 0.8604, 0.00005),
+        // By hand: 480 W / 230 V / 0.9.
+        new PrintedSum("by hand", "strip-current loads 2 x 210 W, 60 W volts 230 V", "current", 2.3188, 0.00005),
+        new PrintedSum("runtime/4.1/26", "subnet-for devices 61 growth 0 %", "prefix", 26, 0.5),
+        new PrintedSum("runtime/4.1/26", "subnet-for devices 61 growth 0 %", "hosts", 62, 0.5),
+        new PrintedSum("runtime/4.3/lease-3", "addresses-to-lend an-hour 60 stay 0.9 h lease 2 h", "pool", 155, 0.5),
+        new PrintedSum("runtime/4.3/lease-2", "addresses-to-lend an-hour 20 stay 1.5 h lease 1 h", "mean", 50, 0.5),
+        new PrintedSum("runtime/7/price-30", "price-at-margin cost 100 margin 30 %", "price", 142.86, 0.005),
+        new PrintedSum("runtime/7/margin-40", "margin-of-mark-up mark-up 40 %", "margin", 28.5714, 0.00005),
+        new PrintedSum("runtime/7/energy", "year-of-energy draw 60 W price 0.25 efficiency 85 %", "energy", 618.353, 0.0005),
+        new PrintedSum("runtime/7/owning", "cost-of-owning first 2500 yearly 360.24 interest 6 % years 5", "today", 4017.462, 0.0005),
+    };
+
+    [Theory, MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
     public void A_sum_comes_to_what_is_printed(PrintedSum row)
     {
         var figure = Reckoned.Of(row.Typed).Figures.Single(figure => figure.Output.Name == row.Output);
@@ -146,5 +163,5 @@ public sealed class PrintedSumTests
     [Fact]
     public void Every_sum_is_held_against_a_row() => Assert.Equal(
         AllSums.All.Select(sum => sum.Name).Order(),
-        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
+        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Office).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
 }

@@ -45,7 +45,7 @@ internal static class FanSwap
         return new SumAnswer(
             $"The new fan moves {new Told(flow * SecondsPerHour, "m3/h")} through the same case, {new Told(Math.Round(100 * share), "%")} of what it is now.",
             [There.Is(flow * SecondsPerHour), Of.Is(100 * share), Speed.Is(100 / share), Warmer.Is(100 / share)],
-            [new("k", "pressure of the fan in it at that flow, over its square", path / (SecondsPerHour * SecondsPerHour), "Pa/(m3/h)²"), new("new flow", "where the new curve is k q²", flow * SecondsPerHour, "m3/h")])
+            [new("k", "its pressure there over flow²", path / (SecondsPerHour * SecondsPerHour), "Pa·h²/m6"), new("new flow", "where the new curve is k q²", flow * SecondsPerHour, "m3/h")])
         {
             Notes = share < 1 ? [$"A switch that watches its temperature then runs the new fan faster, and the quiet is gone; one whose fan reports too slowly alarms."] : [],
             Cautions = [CautionTable.OpenCase],

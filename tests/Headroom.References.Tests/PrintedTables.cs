@@ -1,3 +1,4 @@
+using Headroom.References.Tests.MeasuredDraws;
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
 using Headroom.References.Tests.Standby;
@@ -34,6 +35,7 @@ internal static class PrintedTables
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
         .. StandbyTables.All,
+        .. MeasuredTables.All,
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

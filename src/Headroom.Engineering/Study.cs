@@ -2,10 +2,14 @@ using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
+using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
+using Headroom.Engineering.Heat;
 using Headroom.Engineering.MeasuredDraws;
+using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Readings;
 using Headroom.Engineering.Standby;
 
@@ -15,7 +19,11 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } =
+    [
+        PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline,
+    ];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -48,9 +56,17 @@ public static class Study
             figures.Add(() => CablingFigures.Of(cabling));
         }
 
-        if (wanted.Contains(AcousticLedger.Discipline))
+        var heat = wanted.Contains(HeatLedger.Discipline) || wanted.Contains(AcousticLedger.Discipline) ? HeatOf(bound, power) : null;
+        if (heat is not null && wanted.Contains(HeatLedger.Discipline))
         {
-            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id));
+            entries.AddRange(board.Beside(HeatLedger.Entries(heat), new HeatExpectations(heat)));
+            figures.Add(() => HeatFigures.Of(heat));
+            answers.Add(() => HeatAnswers.Of(heat));
+        }
+
+        if (heat is not null && wanted.Contains(AcousticLedger.Discipline))
+        {
+            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id), new InletAir(heat.InletOf, heat.CasesOf));
             entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
             figures.Add(() => AcousticFigures.Of(sound));
             answers.Add(() => AcousticAnswers.Of(sound));
@@ -62,6 +78,26 @@ public static class Study
             entries.AddRange(board.Beside(StandbyLedger.Entries(standby), new StandbyExpectations(standby)));
             figures.Add(() => StandbyFigures.Of(standby));
             answers.Add(() => StandbyAnswers.Of(standby));
+        }
+
+        if (wanted.Contains(RackingLedger.Discipline))
+        {
+            var racking = RackingStudy.Of(bound, id => MainsHandover.MostWatts(power, id));
+            entries.AddRange(RackingLedger.Entries(racking));
+            answers.Add(() => RackingAnswers.Of(racking));
+        }
+
+        if (wanted.Contains(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
+        {
+            entries.AddRange(AddressingLedger.Entries(addressing));
+            answers.Add(() => AddressingAnswers.Of(addressing));
+        }
+
+        if (wanted.Contains(MoneyLedger.Discipline) && job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
+        {
+            entries.AddRange(MoneyLedger.Entries(money));
+            figures.Add(() => MoneyFigures.Of(money));
+            answers.Add(() => MoneyAnswers.Of(money));
         }
 
         return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
@@ -94,6 +130,12 @@ public static class Study
     }
 
     private static LateList<T> Late<T>(List<Func<IEnumerable<T>>> of) => new(() => [.. of.SelectMany(make => make())]);
+
+    private static HeatResult HeatOf(BoundDesign bound, PowerResult power)
+    {
+        var loads = new HeatLoads(power);
+        return HeatStudy.Of(bound, new HeatInputs(loads.Of, loads.In));
+    }
 
     private static SwitchLoad LoadOf(PowerResult power, string id)
     {

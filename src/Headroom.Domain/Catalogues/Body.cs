@@ -30,4 +30,8 @@ public sealed record Body(
     Given<Celsius>? MostAmbient,
     Given<Metres>? MostAltitude,
     Given<Money>? Price,
-    Place At);
+    Place At)
+{
+    /// <summary>Height of its feet, which keep a gap free below it [m]; null when not known, 0 for none.</summary>
+    public Given<Metres>? Feet { get; init; }
+}

@@ -23,6 +23,8 @@ public static class JobRules
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
         OutageRules.Check(names, slips);
+        AddressRules.Check(names, slips);
+        MoneyRules.Check(job, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
             .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
@@ -47,6 +49,7 @@ public static class JobRules
         UplinkRules.Check(view, names, slips);
         ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
+        StackRules.Check(view, slips);
     }
 
     private static void Ask(JobNames names, IReadOnlyList<DesignView> views, Slips slips)

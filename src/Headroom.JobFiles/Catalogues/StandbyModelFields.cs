@@ -66,7 +66,6 @@ internal static class StandbyModelFields
             Outlets = values.Maybe(Outlets),
             GivesDc = values.Get(Output) == "dc",
             Sound = values.Get(SoundFields.Sound),
-            Outlets = values.Maybe(Outlets),
         };
     }
 

@@ -28,5 +28,6 @@ public sealed record DrawPrior(double MeanWatts, double SpreadWatts, double Site
     /// <summary>No expectation of the mean, only of the difference of sites.</summary>
     /// <param name="siteWatts">The scale of that difference [W]; above 0.</param>
     /// <returns>The belief.</returns>
+    /// <remarks>Source: flat belief of a mean, any textbook.</remarks>
     public static DrawPrior OfSites(double siteWatts) => new(0, double.PositiveInfinity, siteWatts);
 }

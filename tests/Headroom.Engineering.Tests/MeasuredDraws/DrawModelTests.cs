@@ -1,4 +1,3 @@
-using CsCheck;
 using Headroom.Engineering.MeasuredDraws;
 
 namespace Headroom.Engineering.Tests.MeasuredDraws;

@@ -59,7 +59,7 @@ public sealed class MeasuredSwitchTests
         var by = PowerSetting.Silent with { ReservesBy = ReservesBy.Class };
         var entry = Watts(With(Aps(by), Sites(6, 7)));
         Assert.Equal(300, entry.Demand!.Value, 1e-9);
-        Assert.Contains(entry.Beside, row => row.Kind == "readings");
+        Assert.Contains(entry.Beside, row => row.Group == "readings");
     }
 
     [Fact]

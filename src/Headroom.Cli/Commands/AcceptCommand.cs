@@ -24,7 +24,7 @@ internal static class AcceptCommand
             "Sets the records of a cable tester beside the drops of a job: accepted, marginal, open",
             "JOB RESULTS",
             "headroom accept examples/barn-vets/job.yaml examples/barn-vets/tester.csv",
-            "headroom accept job.yaml results.csv --limit 'Cat 6 permanent link' --format csv") { Notes = Notes };
+            "headroom accept job.yaml results.csv --format csv") { Notes = Notes };
         var words = new WordArgument("a JOB and its RESULTS", 2, 2).AddTo(command);
         var limit = new ValueOption("--limit", "NAME", "the limit agreed with the client, as the tester calls it; otherwise the commonest in the file");
         var column = PairOption.Of("--column", "HEADING=FIELD", "which field a column becomes, where the usual words do not tell: 'Cable ID=label', Owner=none");

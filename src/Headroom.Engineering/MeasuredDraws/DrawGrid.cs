@@ -36,6 +36,7 @@ public sealed class DrawGrid
     /// <summary>Nothing that draws.</summary>
     /// <param name="stepWatts">The step of the grid [W]; above 0.</param>
     /// <returns>Certainly 0 W.</returns>
+    /// <remarks>Source: definition.</remarks>
     public static DrawGrid Nothing(double stepWatts)
     {
         Require.Above0(stepWatts, "W");

@@ -6,6 +6,7 @@ using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Heat;
+using Headroom.Engineering.MeasuredDraws;
 using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Racking;
@@ -40,7 +41,7 @@ public static class Study
         var (figures, answers) = (new List<Func<IEnumerable<Figure>>>(), new List<Func<IEnumerable<Answer>>>());
         var board = new ReadingBoard(job);
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
-        var power = PowerStudy.Of(bound);
+        var power = PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings));
         if (wanted.Contains(PowerLedger.Discipline))
         {
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
@@ -115,7 +116,7 @@ public static class Study
     {
         var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
-        return StandbyStudy.Of(bound, PowerStudy.Of(bound));
+        return StandbyStudy.Of(bound, PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings)));
     }
 
     /// <summary>The whole design that a request means.</summary>

@@ -1,3 +1,4 @@
+using Headroom.References.Tests.MeasuredDraws;
 using Headroom.References.Tests.Office;
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
@@ -35,6 +36,7 @@ internal static class PrintedTables
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
         .. StandbyTables.All,
+        .. MeasuredTables.All,
         new("Addresses (runtime 4)", "runtime-addresses", AddressFigures.Work) { Reference = "runtime" },
         new("Money (runtime 7)", "runtime-money", MoneyFigures.Work) { Reference = "runtime" },
     ];

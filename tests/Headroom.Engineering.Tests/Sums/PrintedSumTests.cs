@@ -133,6 +133,13 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/1.5/generator", "generator-time tank 12 L burns 0.45 L/kWh load 1000 W", "hours", 26.67, 0.005),
     };
 
+    public static TheoryData<PrintedSum> Measured => new()
+    {
+        new PrintedSum("runtime/5.2/12", "draw-from-sites site-means 5.1666666667 W readings-each 3 unit-spread 0.2 W units 24 expected 6.3 W expected-spread 1.5 W site-spread 0.5 W", "together", 177.5163, 0.001),
+        new PrintedSum("runtime/5.4/idle", "draw-in-states units 24 idle 3 W busy 8 W busy-share 30 % kept 99 %", "together", 137, 0.05),
+        new PrintedSum("runtime/5.4/idle", "draw-in-states units 24 idle 3 W busy 8 W busy-share 30 % kept 99.99 %", "together", 152, 0.05),
+    };
+
     public static TheoryData<PrintedSum> Office => new()
     {
         new PrintedSum("power-and-cabling/RK-5", "rack-room things 1 U height 12 U", "mounting-height", 533.4, 0.05),
@@ -150,7 +157,7 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/7/owning", "cost-of-owning first 2500 yearly 360.24 interest 6 % years 5", "today", 4017.462, 0.0005),
     };
 
-    [Theory, MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
+    [Theory, MemberData(nameof(Measured)), MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
     public void A_sum_comes_to_what_is_printed(PrintedSum row)
     {
         var figure = Reckoned.Of(row.Typed).Figures.Single(figure => figure.Output.Name == row.Output);
@@ -163,5 +170,5 @@ public sealed class PrintedSumTests
     [Fact]
     public void Every_sum_is_held_against_a_row() => Assert.Equal(
         AllSums.All.Select(sum => sum.Name).Order(),
-        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Office).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
+        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Office).Concat(Measured).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
 }

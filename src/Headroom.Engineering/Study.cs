@@ -4,8 +4,11 @@ using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
+using Headroom.Engineering.Failure;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Readings;
+using Headroom.Engineering.Reliability;
+using Headroom.Engineering.Traffic;
 
 namespace Headroom.Engineering;
 
@@ -13,7 +16,7 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, TrafficLedger.Discipline, FailureLedger.Discipline, ReliabilityLedger.Discipline];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -52,6 +55,31 @@ public static class Study
             entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
             figures.Add(() => AcousticFigures.Of(sound));
             answers.Add(() => AcousticAnswers.Of(sound));
+        }
+
+        if (wanted.Contains(TrafficLedger.Discipline))
+        {
+            var traffic = TrafficStudy.Of(bound);
+            entries.AddRange(board.Beside(TrafficLedger.Entries(traffic), new TrafficExpectations(traffic)));
+            figures.Add(() => TrafficFigureList.Of(traffic));
+            answers.Add(() => TrafficAnswers.Of(traffic));
+        }
+
+        if (wanted.Contains(FailureLedger.Discipline))
+        {
+            var failures = FailureStudy.Of(bound);
+            entries.AddRange(FailureLedger.Entries(failures));
+            figures.Add(() => FailureFigures.Of(failures));
+            answers.Add(() => FailureAnswers.Of(failures));
+        }
+
+        // Without a fleet there is nothing to say, and its statistics are not even loaded.
+        if (job.Fleet.Count > 0 && wanted.Contains(ReliabilityLedger.Discipline))
+        {
+            var fleet = ReliabilityStudy.Of(bound);
+            entries.AddRange(ReliabilityLedger.Entries(fleet));
+            figures.Add(() => ReliabilityFigures.Of(fleet));
+            answers.Add(() => ReliabilityAnswers.Of(fleet));
         }
 
         return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())

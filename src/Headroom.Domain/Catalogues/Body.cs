@@ -30,4 +30,8 @@ public sealed record Body(
     Given<Celsius>? MostAmbient,
     Given<Metres>? MostAltitude,
     Given<Money>? Price,
-    Place At);
+    Place At)
+{
+    /// <summary>Mean time between failures as its maker declares it [s]; null when not known.</summary>
+    public Given<Seconds>? BetweenFailures { get; init; }
+}

@@ -23,6 +23,9 @@ public sealed record Job(
     IReadOnlyList<Overruling> Overrulings,
     Place At)
 {
+    /// <summary>What the firm has in the field, by model; empty when nothing is written.</summary>
+    public IReadOnlyList<FleetRow> Fleet { get; init; } = [];
+
     /// <summary>What goods cost in this job, in place of what the catalogue says; empty when nothing is written.</summary>
     public IReadOnlyList<Price> Prices { get; init; } = [];
 }

@@ -17,6 +17,9 @@ public sealed record Policy(
     /// <summary>The kinds of limit that have a reserve of a fifth unless the policy says otherwise; all others have none.</summary>
     public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "ports", "rack", "weight" };
 
+    /// <summary>The kinds of limit that have a reserve of three tenths unless the policy says otherwise: above seven tenths of a line frames begin to wait.</summary>
+    public static IReadOnlySet<string> ThreeTenthsByDefault { get; } = new HashSet<string> { "uplink", "port speed" };
+
     /// <summary>The kinds of limit for which a reserve can be written, with what an amount is measured in.</summary>
     public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>
     {
@@ -32,6 +35,12 @@ public sealed record Policy(
         ["temperature"] = "K",
         ["runtime"] = "min",
         ["uplink"] = "Mb/s",
+        ["port speed"] = "Mb/s",
+        ["switching"] = "%",
+        ["recording"] = "d",
+        ["dark"] = "endpoints",
+        ["outage"] = "h",
+        ["spares"] = "pieces",
         ["fibre"] = "dB",
         ["rack"] = "U",
         ["depth"] = "mm",
@@ -48,14 +57,21 @@ public sealed record Policy(
     /// <summary>What is bought beyond the measured lengths of cable, as a share of them; null when not written.</summary>
     public Given<Share>? CableWaste { get; init; }
 
+    /// <summary>Share of calls that may find no way out in the busy hour; null when not written.</summary>
+    public Given<Share>? CallsLost { get; init; }
+
+    /// <summary>What may fail, and how long; null when nobody set anything.</summary>
+    public OutageRules? Outage { get; init; }
+
     /// <summary>The rules when nobody has written any.</summary>
     public static Policy None { get; } = new(new Dictionary<string, Reserve>(), new Dictionary<string, Reserve>(), null, Place.None);
 
     /// <summary>The reserve that is to be kept of a kind of limit.</summary>
     /// <param name="kind">The kind.</param>
-    /// <returns>The policy's reserve, else a fifth or none by the kind.</returns>
+    /// <returns>The policy's reserve, else a fifth, three tenths or none by the kind.</returns>
     public Reserve ReserveOf(string kind) =>
         Reserves.TryGetValue(kind, out var reserve) ? reserve
         : AFifthByDefault.Contains(kind) ? Reserve.Fifth
+        : ThreeTenthsByDefault.Contains(kind) ? Reserve.ThreeTenths
         : Reserve.Nothing;
 }

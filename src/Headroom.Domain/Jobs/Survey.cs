@@ -21,6 +21,9 @@ public sealed record Survey(
     /// <summary>Desks, counters and screens behind whose edge something stands.</summary>
     public IReadOnlyList<Screen> Screens { get; init; } = [];
 
+    /// <summary>Lines that lead out of the house.</summary>
+    public IReadOnlyList<Line> Lines { get; init; } = [];
+
     /// <summary>Equipment of the client's own that is heard.</summary>
     public IReadOnlyList<Noise> Noises { get; init; } = [];
 }

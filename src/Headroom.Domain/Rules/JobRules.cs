@@ -22,6 +22,7 @@ public static class JobRules
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
+        TrafficRules.Check(names, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
             .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
@@ -30,6 +31,7 @@ public static class JobRules
         slips.End();
         ReadingRules.Check(names, views, slips);
         PriceRules.Ask(names, slips);
+        TrafficRules.Ask(names, views, slips);
         Ask(names, views, slips);
         return slips.Findings;
     }

@@ -16,6 +16,8 @@ internal static class PolicyRules
         ["mA"] = Is<Amperes>,
         ["ms"] = Is<Seconds>,
         ["min"] = Is<Seconds>,
+        ["d"] = Is<Seconds>,
+        ["h"] = Is<Seconds>,
         ["m"] = Is<Metres>,
         ["mm"] = Is<Metres>,
         ["dB"] = text => Is<Decibels>(text) || Is<SoundPressure>(text),

@@ -22,6 +22,7 @@ internal static class BodyFields
     private static readonly Field<Given<Kilograms>> Weight = new("weight", Sensible.Mass, "Its mass.", "3.1 kg");
     private static readonly Field<Given<Celsius>> Ambient = new("ambient", Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
     private static readonly Field<Given<Metres>> Altitude = new("altitude", Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
+    private static readonly Field<Given<Seconds>> BetweenFailures = new("mtbf", Sensible.BetweenFailures, "Mean time between failures, as its maker declares it.", "280000 h declared");
     private static readonly Field<Given<Money>> Price = new("price", new MoneyShape(), "What one costs.", "212 EUR invented");
     private static readonly Field<Given<Money>> PricePerMetre = new("price per metre", new MoneyShape(), "What a metre of it costs.", "0.42 EUR invented");
 
@@ -29,7 +30,7 @@ internal static class BodyFields
     public static IReadOnlyList<Field> First { get; } = [Like, About];
 
     /// <summary>The keys of a thing that stands somewhere.</summary>
-    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Weight, Ambient, Altitude, Price];
+    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Weight, Ambient, Altitude, BetweenFailures, Price];
 
     /// <summary>The keys of a thing that is sold by the metre.</summary>
     public static IReadOnlyList<Field> ByMetre { get; } = [Weight, Price, PricePerMetre];
@@ -52,7 +53,7 @@ internal static class BodyFields
             air is null ? null : End(air, 1),
             values.Get(Altitude),
             values.Get(Price) ?? values.Get(PricePerMetre),
-            values.At);
+            values.At) { BetweenFailures = values.Get(BetweenFailures) };
     }
 
     private static Given<Celsius> End(Given<Celsius> range, int sign) =>

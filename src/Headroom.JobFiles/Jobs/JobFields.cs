@@ -22,13 +22,14 @@ internal static class JobFields
         "readings", ReadingFields.List, "What was measured.", "[{what: sound, at: desk, value: 47.6 dB(A), on: 2026-11-14}]");
 
     private static readonly Field<IReadOnlyList<Price>> Prices = new("prices", PriceFields.All, "What goods cost.", "[{model: wren-b, cost: 212 EUR, on: 2026-11-20}]");
+    private static readonly Field<IReadOnlyList<FleetRow>> Fleet = new("fleet", FleetFields.All, "What the firm has in the field, at all of its sites.", "[{model: wren-b, units: 120, service: 240 years, failed: 3, spares: 1, supplier: 14 d}]");
     private static readonly Field<IReadOnlyList<SheetPlan>> Sheets = new(
         JobFile.SheetsKey, new LaterShape<IReadOnlyList<SheetPlan>>(() => SheetFields.List), "Sheets (CSV) whose rows count as if they stood here.", "[{file: drops.csv, as: drops, otherwise: {from: cupboard}}]");
     private static readonly Field<IReadOnlyList<Overruling>> Overrulings = new(
         "overrulings", OverrulingFields.List, "Verdicts that somebody set aside.", "[{entry: cabling/K-09/length, because: tester record 31, by: J. Marsh, on: 2026-11-15}]");
 
     /// <summary>The file.</summary>
-    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Readings, Overrulings], Build) { GoesOn = true };
+    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Fleet, Readings, Overrulings], Build) { GoesOn = true };
 
     private static Job Build(Values values) => new(
         values.Get(Name) ?? "",
@@ -39,5 +40,5 @@ internal static class JobFields
         values.Get(Chosen),
         values.List(Readings),
         values.List(Overrulings),
-        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices) };
+        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices), Fleet = values.List(Fleet) };
 }

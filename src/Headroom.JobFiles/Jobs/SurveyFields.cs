@@ -33,11 +33,14 @@ internal static class SurveyFields
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Noise>>> Noises = new(
         "noises", NoiseFields.Map, "Equipment of the client's own that is heard, such as a printer.", "{copier: {in: reception, at: 4.1 x 0.5 x 0.8 m, power: 5.2 B declared}}");
 
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Line>>> Lines = new(
+        "lines", LineFields.Map, "Lines that lead out of the house, by the name that uplinks lead to.", "{line: {down: 250 Mb/s, up: 40 Mb/s}}");
+
     /// <summary>The survey when nobody has written any.</summary>
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Endpoints], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Lines, Endpoints], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -53,6 +56,7 @@ internal static class SurveyFields
     {
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
+        Lines = Named.Each(values.Get(Lines), (line, name, at) => line with { Id = name, At = at }, values.Reader),
         Noises = Named.Each(values.Get(Noises), (noise, name, at) => noise with { Id = name, At = at }, values.Reader),
     };
 }

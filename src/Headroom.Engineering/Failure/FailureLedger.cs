@@ -60,7 +60,7 @@ public static class FailureLedger
         var poor = studied is Verdict.Short or Verdict.Tight;
         return new()
         {
-            Discipline = Discipline, Subject = of.Endpoint.Id, Quantity = "lost", What = "hours lost in a year", Unit = "h", Kind = "outage",
+            Discipline = Discipline, Subject = of.Endpoint.Id, Quantity = "lost", What = "lost in a year", Unit = "h", Kind = "outage",
             Demand = hours, Limit = most, Reserve = reserve.Of(most), Studied = studied, Parts = parts,
             Question = studied == Verdict.Unknown ? $"how long does {of.Way.Missing} last between failures? its maker or its contract says" : null,
             Advice = poor ? Faster : [],

@@ -11,6 +11,9 @@ internal sealed class FleetRate(FleetRow row, Body? body)
     /// <summary>The probability with which a shelf is to last where nobody wrote it [1]: common practice, no source.</summary>
     public const double UsualCertainty = 0.95;
 
+    /// <summary>Which kind of model it is: only alike things are compared.</summary>
+    public string Kind { get; init; } = "";
+
     /// <summary>The row.</summary>
     public FleetRow Row => row;
 

@@ -5,7 +5,7 @@ namespace Headroom.Engineering.Reliability;
 /// <summary>Compares the models of a fleet in words.</summary>
 internal static class ReliabilityAnswers
 {
-    /// <summary>Below this two rates are told apart [1]: common practice, no source.</summary>
+    // Below this two rates are told apart: common practice, no source.
     private const double Level = 0.05;
 
     /// <summary>The answers: each pair of models of which something was seen, then each model that stood both hot and cool.</summary>
@@ -15,7 +15,7 @@ internal static class ReliabilityAnswers
         {
             for (var j = i + 1; j < result.Rates.Count; j++)
             {
-                if (result.Rates[i] is { Seen: { } one } first && result.Rates[j] is { Seen: { } other } second)
+                if (result.Rates[i] is { Seen: { } one } first && result.Rates[j] is { Seen: { } other } second && first.Kind == second.Kind)
                     yield return new Answer(first.Row.Model, $"Does it fail more often than {second.Row.Model}?", Compared((first, one), (second, other)));
             }
         }
@@ -35,7 +35,7 @@ internal static class ReliabilityAnswers
             return $"Not enough data: {Words.Count(all, "failure")} in all, {RateComparison.EnoughFailures} are the least. As far as anything is believed, it does with {Words.Of(Math.Round(100 * more))} %.";
         var chance = RateComparison.TwoSided(one.Seen, other.Seen);
         var verdict = chance < Level ? one.Seen.Rate > other.Seen.Rate ? "Yes" : "No, less often" : "Not told apart";
-        return $"{verdict}: {one.Seen.Failures} in {Words.Of(one.Seen.Hours)} h against {other.Seen.Failures} in {Words.Of(other.Seen.Hours)} h; counts so uneven come about by chance in {Words.Of(Math.Round(100 * chance, 1))} %.{Within(one.Rate, other.Rate)}";
+        return $"{verdict}: {one.Seen.Failures} in {Words.Of(one.Seen.Hours)} h against {other.Seen.Failures} in {Words.Of(other.Seen.Hours)} h; counts so uneven come about by chance in {Words.Of(Math.Round(100 * chance, 1))} %.{(chance < Level ? Within(one.Rate, other.Rate) : "")}";
     }
 
     // A cause that both share, such as hot cupboards, can make one model look worse than it is.

@@ -24,7 +24,7 @@ public static class ReliabilityLedger
             var studied = Judge.Of(needed, there, reserve);
             entries.Add(new()
             {
-                Discipline = Discipline, Subject = rate.Row.Model, Quantity = "spares", What = "spares until new ones", Unit = "pieces", Kind = "spares", Sense = Sense.AtLeast,
+                Discipline = Discipline, Subject = rate.Row.Model, Quantity = "spares", What = "spares on the shelf", Unit = "pieces", Kind = "spares", Sense = Sense.AtLeast,
                 Demand = needed, Limit = there, Reserve = there is { } limit ? reserve.Of(limit) : null, Studied = studied,
                 Question = studied == Verdict.Unknown ? Question(rate) : null,
                 Advice = studied is Verdict.Short or Verdict.Tight ? More : [],

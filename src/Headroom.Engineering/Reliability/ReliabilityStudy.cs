@@ -1,4 +1,5 @@
 using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
 using Headroom.Engineering.Binding;
 
 namespace Headroom.Engineering.Reliability;
@@ -11,10 +12,18 @@ public static class ReliabilityStudy
     /// <returns>The result; entries are made from it by <see cref="ReliabilityLedger"/>.</returns>
     public static ReliabilityResult Of(BoundDesign bound) => new(bound.Job.Policy)
     {
-        Rates = [.. bound.Job.Fleet.Select(row => new FleetRate(row, BodyOf(bound.Catalogue, row.Model)))],
+        Rates = [.. bound.Job.Fleet.Select(row => Rate(row, bound.Catalogue))],
     };
 
-    private static Body? BodyOf(Catalogue all, string model) =>
-        all.Switches.GetValueOrDefault(model)?.Body ?? all.Injectors.GetValueOrDefault(model)?.Body ?? all.Endpoints.GetValueOrDefault(model)?.Body
-        ?? all.Standby.GetValueOrDefault(model)?.Body ?? all.Modules.GetValueOrDefault(model)?.Body ?? all.Batteries.GetValueOrDefault(model)?.Body ?? all.Fans.GetValueOrDefault(model)?.Body;
+    private static FleetRate Rate(FleetRow row, Catalogue all)
+    {
+        var id = row.Model;
+        var (body, kind) = all.Switches.TryGetValue(id, out var unit) ? (unit.Body, "switch")
+            : all.Injectors.TryGetValue(id, out var injector) ? (injector.Body, "injector")
+            : all.Endpoints.TryGetValue(id, out var endpoint) ? (endpoint.Body, endpoint.Kind)
+            : all.Standby.TryGetValue(id, out var standby) ? (standby.Body, "standby")
+            : all.Modules.TryGetValue(id, out var module) ? (module.Body, "module")
+            : (null, id);
+        return new FleetRate(row, body) { Kind = kind };
+    }
 }

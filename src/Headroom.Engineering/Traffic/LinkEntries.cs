@@ -62,7 +62,7 @@ internal sealed class LinkEntries(TrafficResult result, Policy policy)
         var given = way == Way.Down ? line?.Down : line?.Up;
         double? limit = given is { } rate ? Math.Min(rate.Value.Value, link.BitsPerSecond ?? double.MaxValue) / 1e6 : null;
         var demand = (way == Way.Down ? at.Line.Down : at.Line.Up) / 1e6;
-        var words = way == Way.Down ? "line, towards the house" : "line, out of the house";
+        var words = way == Way.Down ? "line, down" : "line, up";
         var draft = new TrafficDraft(link.Far.Unit, way == Way.Down ? "down" : "up", words, "Mb/s", "uplink");
         var entry = Told(draft.With(demand, limit, _reserve, new LinkStory(result, at, new(link, line, way), _reserve), Parts(at)), at);
         return entry with

@@ -12,7 +12,7 @@ internal static class TrafficAnswers
         foreach (var port in result.Ports)
             (calls, streams) = (calls || port.Demand?.Calls > 0, streams || port.Demand?.StreamUp > 0);
         if (calls || streams)
-            yield return new Answer("marks", "How is traffic to be marked?", Marks(calls, streams));
+            yield return new Answer("traffic", "How is traffic to be marked?", Marks(calls, streams));
         foreach (var at in result.Switches)
         {
             if (at.Node.Lines.Count > 0 && at.Behind.Known == at.Behind.All && result.Recorders.Count > 0 && Watching(result, at) is { } text)

@@ -32,6 +32,8 @@ internal static class PrintedTables
         new("Separation from mains (9.2)", "separation", SeparationFigures.Work),
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
+        new("Failures, spares, availability (runtime 2)", "reliability", Runtime.ReliabilityFigures.Work) { Reference = "runtime" },
+        new("Traffic (runtime 3)", "traffic", Runtime.TrafficFigures.Work) { Reference = "runtime" },
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

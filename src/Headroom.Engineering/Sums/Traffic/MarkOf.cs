@@ -28,8 +28,7 @@ internal static class MarkOf
 
     private static SumAnswer Work(SumGiven given)
     {
-        var mark = Markings.Find(given.Word(Class).Replace("low-latency-data", "low-latency data").Replace("high-throughput-data", "high-throughput data").Replace("real-time-interactive", "real-time interactive"))
-            ?? Markings.Find(given.Word(Class).Replace('-', ' '))!;
+        var mark = Markings.All.First(one => one.Name.Replace(' ', '-') == given.Word(Class));
         var wifi = Markings.UserPriority(mark.Dscp, byTable: true);
         return new SumAnswer(
             $"{mark.Word}, code point {mark.Dscp}: {mark.For}.",

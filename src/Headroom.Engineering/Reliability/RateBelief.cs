@@ -1,7 +1,7 @@
 namespace Headroom.Engineering.Reliability;
 
 /// <summary>What is believed of a failure rate: worth a number of failures in a number of hours.</summary>
-/// <param name="Failures">The shape, worth so many failures; above 0.</param>
+/// <param name="Failures">The shape, worth so many failures [1]; above 0.</param>
 /// <param name="Hours">The hours they are worth [h]; above 0.</param>
 public sealed record RateBelief(double Failures, double Hours)
 {

@@ -15,7 +15,7 @@ internal static class NetworkJob
         switches:
           box:
             ports:
-              1..8: {speed: [100 Mb/s, 1 Gb/s], media: copper, power: type 2}
+              1..8: {speed: [100 Mb/s, 1 Gb/s], media: copper, power: at}
               9..10: {speed: [1 Gb/s, 10 Gb/s], media: pluggable, power: none}
             supplies: {inside: {ports together: 200 W, port volts: 54 V, rated: 300 W}}
             base: 20 W
@@ -29,7 +29,7 @@ internal static class NetworkJob
         standby:
           block: {apparent: 600 VA, real: 400 W, mtbf: 100000 h}
         injectors:
-          feed: {ports: 1, power: type 2, speed: 100 Mb/s, supply: {ports together: 30 W, port volts: 54 V}, mtbf: 300000 h}
+          feed: {ports: 1, power: at, speed: 100 Mb/s, supply: {ports together: 30 W, port volts: 54 V}, mtbf: 300000 h}
         endpoints:
           cam: {kind: camera, power: {class: 3, signature: single}, draws: {typical: 4 W, peak: 6 W}, speed: 100 Mb/s, traffic: {stream: 4 Mb/s}}
           handset: {kind: phone, power: {class: 2, signature: single}, draws: {typical: 3 W, peak: 5 W}, speed: 1 Gb/s, traffic: {call share: 12 %}}

@@ -33,6 +33,10 @@ internal sealed class Site
 
     public List<Reading> Readings { get; } = [];
 
+    public List<Line> Lines { get; } = [];
+
+    public List<FleetRow> Fleet { get; } = [];
+
     public List<Price> Prices { get; } = [];
 
     public Policy Policy { get; set; } = Policy.None;
@@ -42,7 +46,7 @@ internal sealed class Site
     public Catalogue Catalogue { get; set; } = Models.All;
 
     public Job Job => new(
-        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices };
+        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Lines = Lines }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Fleet = Fleet };
 
     public IReadOnlyList<Finding> Findings => JobRules.Check(Job, Catalogue);
 

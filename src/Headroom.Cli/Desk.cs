@@ -8,10 +8,13 @@ namespace Headroom.Cli;
 /// <param name="Err">Findings and other messages.</param>
 /// <param name="Input">Standard input as bytes.</param>
 /// <param name="Pen">What the result can be written with.</param>
-/// <param name="Today">The day.</param>
-internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, Pen Pen, DateOnly Today)
+/// <param name="Calendar">Says what day it is; asked only where a day is needed, since the local time zone takes a while to read.</param>
+internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, Pen Pen, Func<DateOnly> Calendar)
 {
     private const int Utf8 = 65001;
+
+    /// <summary>The day.</summary>
+    public DateOnly Today => Calendar();
 
     /// <summary>Whether the messages go to a terminal, so that progress is worth telling.</summary>
     public bool SomebodyLooksOn { get; init; }
@@ -26,7 +29,7 @@ internal sealed record Desk(TextWriter Out, TextWriter Err, Func<Stream> Input, 
             Writer(Console.OpenStandardError(), Console.IsErrorRedirected),
             Console.OpenStandardInput,
             new Pen(unicode, colour),
-            DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)) { SomebodyLooksOn = !Console.IsErrorRedirected && !IsDumb };
+            () => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)) { SomebodyLooksOn = !Console.IsErrorRedirected && !IsDumb };
     }
 
     private static bool IsDumb => Environment.GetEnvironmentVariable("TERM") == "dumb";

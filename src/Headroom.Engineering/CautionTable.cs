@@ -89,7 +89,14 @@ public static class CautionTable
         "a link through the air is short or tight, so that its radio is to be aimed again or exchanged",
         "people trained for work at height, under the local code");
 
+    /// <summary>Batteries to be changed or added.</summary>
+    public static Caution Battery { get; } = new(
+        "BATTERY",
+        "A battery cannot be switched off: across its poles it gives hundreds of amperes. Rings and watches off, tools insulated, only the blocks the maker names; blocks over 18 kg are lifted by two. Old ones go to recycling.",
+        "a battery is past its life, or more minutes on battery are wanted",
+        "a person instructed by the maker's manual, under the local code");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Caution> All { get; } =
-        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, Height];
+        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, Battery, Height];
 }

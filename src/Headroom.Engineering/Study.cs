@@ -8,6 +8,7 @@ using Headroom.Engineering.Failure;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Readings;
 using Headroom.Engineering.Reliability;
+using Headroom.Engineering.Standby;
 using Headroom.Engineering.Traffic;
 
 namespace Headroom.Engineering;
@@ -16,7 +17,11 @@ namespace Headroom.Engineering;
 public static class Study
 {
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
-    public static IReadOnlyList<string> Disciplines { get; } = [PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, TrafficLedger.Discipline, FailureLedger.Discipline, ReliabilityLedger.Discipline];
+    public static IReadOnlyList<string> Disciplines { get; } =
+    [
+        PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        TrafficLedger.Discipline, FailureLedger.Discipline, ReliabilityLedger.Discipline,
+    ];
 
     /// <summary>Studies one design of a job.</summary>
     /// <param name="job">A job without errors.</param>
@@ -57,6 +62,14 @@ public static class Study
             answers.Add(() => AcousticAnswers.Of(sound));
         }
 
+        if (wanted.Contains(StandbyLedger.Discipline))
+        {
+            var standby = StandbyStudy.Of(bound, power);
+            entries.AddRange(board.Beside(StandbyLedger.Entries(standby), new StandbyExpectations(standby)));
+            figures.Add(() => StandbyFigures.Of(standby));
+            answers.Add(() => StandbyAnswers.Of(standby));
+        }
+
         if (wanted.Contains(TrafficLedger.Discipline))
         {
             var traffic = TrafficStudy.Of(bound);
@@ -86,6 +99,19 @@ public static class Study
         {
             LooseOverrulings = Loose(job.Overrulings, entries),
         };
+    }
+
+    /// <summary>Plays through the mains coming back in one design of a job.</summary>
+    /// <param name="job">A job without errors.</param>
+    /// <param name="catalogue">The catalogue it names its models from.</param>
+    /// <param name="request">What is wanted.</param>
+    /// <returns>Who has power when, who stays dark, and when what must go on working works again.</returns>
+    /// <exception cref="ArgumentException">The design does not exist or a name is unknown: the job was not checked.</exception>
+    public static StandbyResult Outage(Job job, Catalogue catalogue, StudyRequest request)
+    {
+        var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
+        var bound = Binder.Bind(job, catalogue, design, request.Counts);
+        return StandbyStudy.Of(bound, PowerStudy.Of(bound));
     }
 
     /// <summary>The whole design that a request means.</summary>

@@ -55,8 +55,25 @@ public static class JobFile
     /// <returns>The folder; empty for the one that the program runs in.</returns>
     public static string FolderOf(string path) => Path.GetDirectoryName(path) ?? "";
 
-    /// <summary>Makes the tables of keys that reading a job needs, so that a first reader need not wait for them.</summary>
-    public static void Prepare() => System.Runtime.CompilerServices.RuntimeHelpers.RunClassConstructor(typeof(JobFields).TypeHandle);
+    /// <summary>Makes what reading the keys in a text needs, so that whoever reads it need not wait for that.</summary>
+    /// <param name="text">The text of a job file.</param>
+    public static void Prepare(string text) => Prepare(JobFields.Shape, text);
+
+    private static void Prepare(Shape shape, string text)
+    {
+        if (shape is not IObjectShape keys)
+        {
+            foreach (var part in shape.Parts)
+                Prepare(part, text);
+            return;
+        }
+
+        foreach (var field in keys.Fields)
+        {
+            if (text.Contains(field.Name, StringComparison.Ordinal))
+                Prepare(field.Shape, text);
+        }
+    }
 
     /// <summary>Reads the text of a file that lies in a folder, with the sheets that it names there.</summary>
     internal static Loaded<Job> Parse(string text, string name, Catalogue? catalogue, string? folder) => ParseMeanwhile(text, name, folder, () => catalogue);

@@ -1,5 +1,6 @@
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
+using Headroom.References.Tests.Standby;
 
 namespace Headroom.References.Tests;
 
@@ -32,6 +33,7 @@ internal static class PrintedTables
         new("Separation from mains (9.2)", "separation", SeparationFigures.Work),
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
+        .. StandbyTables.All,
         new("Failures, spares, availability (runtime 2)", "reliability", Runtime.ReliabilityFigures.Work) { Reference = "runtime" },
         new("Traffic (runtime 3)", "traffic", Runtime.TrafficFigures.Work) { Reference = "runtime" },
     ];

@@ -6,13 +6,14 @@ internal static class CommandList
     /// <summary>The commands in the order of the help.</summary>
     public static IReadOnlyList<CommandEntry> All { get; } =
     [
-        new("study", "works out every limit of a design and what is left of it", StudyCommand.Build),
-        new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build),
-        new("compare", "sets two designs side by side, or one with a model swapped", CompareCommand.Build),
-        new("check", "says whether a job file holds together, without working it out", CheckCommand.Build),
-        new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build),
-        new("note", "writes down in a job what was measured", NoteCommand.Build),
-        new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build),
+        new("study", "works out every limit of a design and what is left of it", StudyCommand.Build) { ReadsJob = true },
+        new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build) { ReadsJob = true },
+        new("compare", "sets two designs side by side, or one with a model swapped", CompareCommand.Build) { ReadsJob = true },
+        new("restart", "tells what happens when the power comes back", RestartCommand.Build) { ReadsJob = true },
+        new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true },
+        new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },
+        new("note", "writes down in a job what was measured", NoteCommand.Build) { ReadsJob = true },
+        new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build) { ReadsJob = true },
         new("reckon", "works out one sum by itself, without a job", ReckonCommand.Build),
         new("catalogue", "shows the models a job may use, or checks a firm's own", CatalogueCommand.Build),
         new("new", "writes a first job file to start from", NewCommand.Build),

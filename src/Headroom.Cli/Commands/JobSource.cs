@@ -38,7 +38,7 @@ internal static class JobSource
     // What is only a question about a shipped model is asked by "catalogue check", not in every study.
     private static Loaded<Catalogue> Shipped()
     {
-        var shipped = CatalogueFiles.ReadShipped();
+        var shipped = ShippedAhead.Opened ?? CatalogueFiles.ReadShipped();
         return shipped with { Findings = [.. shipped.Findings.Where(FindingsReport.IsError)] };
     }
 

@@ -44,7 +44,7 @@ internal sealed class ModelsAhead
     {
         try
         {
-            JobFile.Prepare();
+            JobFile.Prepare(text);
             _models = JobSource.Models(catalogues);
             if (_models.Ok && _models.Value is { } models)
                 CatalogueFiles.ReadAhead(models, text);

@@ -16,7 +16,7 @@ internal sealed partial record ModelSheet(string Kind, string Id, IReadOnlyList<
     public static IReadOnlyList<string> Kinds { get; } = [.. CatalogueFiles.Names(Catalogue.Empty).Keys];
 
     /// <summary>One line about it; empty when none was written.</summary>
-    public string About => Facts.FirstOrDefault(fact => fact.Path == AboutKey) is { } about ? Whole(about) : "";
+    public string About => Facts.FirstOrDefault(fact => fact.Path == AboutKey) is { } about ? about.Value : "";
 
     /// <summary>The rows below the line about it.</summary>
     public IEnumerable<CatalogueFact> Rows => Facts.Where(fact => fact.Path != AboutKey);
@@ -28,9 +28,6 @@ internal sealed partial record ModelSheet(string Kind, string Id, IReadOnlyList<
            from id in kind.Value.Order(StringComparer.Ordinal)
            select new ModelSheet(kind.Key, id, CatalogueFiles.Facts(catalogue, kind.Key, id)),
     ];
-
-    // In a sentence a word such as "declared" is a word, and no origin.
-    private static string Whole(CatalogueFact about) => $"{about.Value} {about.Origin}".TrimEnd();
 
     /// <summary>What a key is called: <c>supplies.small.port volts</c> is the port volts of the supply small.</summary>
     public static string Label(CatalogueFact fact) => Joint().Replace(fact.Path, " ");

@@ -33,7 +33,7 @@ internal static class ExplainedAround
         var from = holds.UpTo ? "up to" : "from";
         var on = holds.UpTo ? "" : " on";
         var limit = unit.Value(holds.AtLimit) is { } atLimit ? $"{from} {Numbers.Show(atLimit, unit.Symbol)}{on}" : "no value reaches the limit";
-        var reserve = unit.Value(holds.AtReserve) is { } atReserve ? $", with its reserve {from} {Numbers.Show(atReserve, unit.Symbol)}{on}" : "";
+        var reserve = holds.AtReserve != holds.AtLimit && unit.Value(holds.AtReserve) is { } atReserve ? $", with its reserve {from} {Numbers.Show(atReserve, unit.Symbol)}{on}" : "";
         var now = unit.Value(holds.Now) is { } value ? $" (now {Numbers.Show(value, unit.Symbol)})" : "";
         return $"{holds.Input}: {limit}{reserve}{now}";
     }

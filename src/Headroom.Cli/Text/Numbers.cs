@@ -43,8 +43,12 @@ internal static class Numbers
         if (greatest is > 0 and < Tiny)
             return [.. values.Select(value => value is { } number ? Show(number) : "")];
         var decimals = Trim(numbers, Decimals(numbers, greatest));
-        return [.. values.Select(value => value is not { } number ? "" : double.IsFinite(number) ? Fixed(number, decimals) : Show(number))];
+        return [.. values.Select(value => value is not { } number ? "" : !double.IsFinite(number) || IsLost(number, decimals, greatest) ? Show(number) : Fixed(number, decimals))];
     }
+
+    // Smaller than any decimals show, and still no dust beside its neighbours: an exponent tells it.
+    private static bool IsLost(double number, int decimals, double greatest) =>
+        Math.Abs(number) > Dust * greatest && Math.Round(number, decimals) == 0;
 
     private static int Decimals(List<double> numbers, double greatest)
     {

@@ -23,6 +23,9 @@ public sealed record EndpointModel(
     /// <summary>What its link through the air carries; null when it is no radio or it is not known.</summary>
     public RadioFigures? Radio { get; init; }
 
+    /// <summary>How long it takes from power to being of use [s]; null when not known.</summary>
+    public Given<Seconds>? Boot { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

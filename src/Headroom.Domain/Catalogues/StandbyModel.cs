@@ -19,6 +19,15 @@ public sealed record StandbyModel(
     int? Blocks,
     IReadOnlyList<RuntimePoint> Runtime)
 {
+    /// <summary>What its converter draws from the battery with nothing connected [W]; null when not known.</summary>
+    public Given<Watts>? NoLoad { get; init; }
+
+    /// <summary>What it takes from the mains to recharge [W]; null when not known.</summary>
+    public Given<Watts>? Recharge { get; init; }
+
+    /// <summary>True when it gives direct current, as a battery feed for midspans does.</summary>
+    public bool GivesDc { get; init; }
+
     /// <summary>What is heard of it; null when not known.</summary>
     public SoundModel? Sound { get; init; }
 

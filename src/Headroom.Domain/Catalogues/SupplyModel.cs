@@ -19,4 +19,8 @@ public sealed record SupplyModel(
     IReadOnlyList<EfficiencyPoint> Efficiency,
     string? Input,
     Given<Volts>? InputVolts,
-    Given<Money>? Price);
+    Given<Money>? Price)
+{
+    /// <summary>Real over apparent power at its input, 0 to 1; null when not known.</summary>
+    public Given<Share>? PowerFactor { get; init; }
+}

@@ -26,6 +26,9 @@ public sealed record SwitchModel(
     Given<BitsPerSecond>? Switching,
     Given<PacketsPerSecond>? Forwarding)
 {
+    /// <summary>How long it takes from power to the first port served [s]; null when not known.</summary>
+    public Given<Seconds>? Boot { get; init; }
+
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
 }

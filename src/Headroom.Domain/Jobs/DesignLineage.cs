@@ -81,5 +81,8 @@ public static class DesignLineage
         Model = over.Model ?? under.Model,
         Standing = over.Standing.Over(under.Standing),
         BatteryAge = over.BatteryAge ?? under.BatteryAge,
+        Wanted = over.Wanted ?? under.Wanted,
+        Also = over.Also ?? under.Also,
+        Sheds = over.Sheds ?? under.Sheds,
     };
 }

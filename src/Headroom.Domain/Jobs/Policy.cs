@@ -15,7 +15,7 @@ public sealed record Policy(
     Place At)
 {
     /// <summary>The kinds of limit that have a reserve of a fifth unless the policy says otherwise; all others have none.</summary>
-    public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "ports", "rack", "weight" };
+    public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "apparent", "ports", "rack", "weight" };
 
     /// <summary>The kinds of limit that have a reserve of three tenths unless the policy says otherwise: above seven tenths of a line frames begin to wait.</summary>
     public static IReadOnlySet<string> ThreeTenthsByDefault { get; } = new HashSet<string> { "uplink", "port speed" };
@@ -34,6 +34,9 @@ public sealed record Policy(
         ["sound"] = "dB",
         ["temperature"] = "K",
         ["runtime"] = "min",
+        ["apparent"] = "VA",
+        ["back"] = "min",
+        ["kept"] = "boxes",
         ["uplink"] = "Mb/s",
         ["port speed"] = "Mb/s",
         ["switching"] = "%",
@@ -61,7 +64,10 @@ public sealed record Policy(
     public Given<Share>? CallsLost { get; init; }
 
     /// <summary>What may fail, and how long; null when nobody set anything.</summary>
-    public OutageRules? Outage { get; init; }
+    public FailureRules? Failures { get; init; }
+
+    /// <summary>What is wanted of an outage of the mains.</summary>
+    public OutagePolicy Outage { get; init; } = OutagePolicy.None;
 
     /// <summary>The rules when nobody has written any.</summary>
     public static Policy None { get; } = new(new Dictionary<string, Reserve>(), new Dictionary<string, Reserve>(), null, Place.None);

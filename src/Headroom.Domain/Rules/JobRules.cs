@@ -23,6 +23,7 @@ public static class JobRules
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
         TrafficRules.Check(names, slips);
+        OutageRules.Check(names, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
             .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
@@ -41,6 +42,7 @@ public static class JobRules
         slips.Begin(view.Whole.Id, view.Likes);
         IdRules.Check(view, names, slips);
         UnitRules.Check(view, names, slips);
+        OutageRules.Check(view, slips);
         SwitchRules.Check(view, names, slips);
         PatchRules.Check(view, names, slips);
         PortRules.Check(view, slips);

@@ -18,6 +18,7 @@ internal static class PolicyRules
         ["min"] = Is<Seconds>,
         ["d"] = Is<Seconds>,
         ["h"] = Is<Seconds>,
+        ["VA"] = Is<VoltAmperes>,
         ["m"] = Is<Metres>,
         ["mm"] = Is<Metres>,
         ["dB"] = text => Is<Decibels>(text) || Is<SoundPressure>(text),

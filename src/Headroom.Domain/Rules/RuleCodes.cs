@@ -152,6 +152,12 @@ public static class RuleCodes
     /// <summary>More stood in hot places than there were.</summary>
     public static RuleCode HotBeyondAll { get; } = Wrong("RUL087", "More hours or failures are said of hot places than of all places together.");
 
+    /// <summary>Something is to go on working in an outage that the job does not have.</summary>
+    public static RuleCode UnknownKept { get; } = Wrong("RUL076", "Something is to go on working in an outage that the job does not have.");
+
+    /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
+    public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
+
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
 
@@ -213,7 +219,7 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, LongRun, ShortRun,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,

@@ -7,7 +7,7 @@ namespace Headroom.Engineering.Failure;
 internal sealed class DarkStory(FailureEffect effect, Reserve reserve) : PlainStory(reserve)
 {
     /// <inheritdoc/>
-    public override Working Work(LedgerEntry entry) => Of(effect, [new("most that may be lost", entry.Limit, "endpoints", "policy, outage"), ReserveInput(entry)]);
+    public override Working Work(LedgerEntry entry) => Of(effect, [new("most that may be lost", entry.Limit, "endpoints", "policy, failures"), ReserveInput(entry)]);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Holds> Holds(LedgerEntry entry) => entry is { Limit: { } limit, Demand: { } demand }

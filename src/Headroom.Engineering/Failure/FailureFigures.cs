@@ -8,7 +8,7 @@ internal static class FailureFigures
     /// <summary>The figures of a result.</summary>
     public static IEnumerable<Figure> Of(FailureResult result)
     {
-        if (result.Bound.Job.Policy.Outage?.MostDark is not null || result.Bound.Endpoints.Count == 0)
+        if (result.Bound.Job.Policy.Failures?.MostDark is not null || result.Bound.Endpoints.Count == 0)
             yield break;
         foreach (var effect in result.Effects)
         {

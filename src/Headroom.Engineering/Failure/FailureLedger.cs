@@ -20,13 +20,13 @@ public static class FailureLedger
     {
         var policy = result.Bound.Job.Policy;
         var entries = new List<LedgerEntry>();
-        if (policy.Outage?.MostDark is { } dark)
+        if (policy.Failures?.MostDark is { } dark)
         {
             foreach (var effect in result.Effects)
                 entries.Add(Dark(effect, dark, policy));
         }
 
-        if (policy.Outage?.MostLost is { } lost)
+        if (policy.Failures?.MostLost is { } lost)
         {
             foreach (var endpoint in result.Bound.Endpoints)
             {

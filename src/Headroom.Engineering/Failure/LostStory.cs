@@ -10,7 +10,7 @@ internal sealed class LostStory(FailureResult result, BoundEndpoint endpoint, Re
     /// <inheritdoc/>
     public override Working Work(LedgerEntry entry)
     {
-        var outage = result.Bound.Job.Policy.Outage;
+        var outage = result.Bound.Job.Policy.Failures;
         var inputs = new List<WorkingInput>
         {
             new("until somebody is there with the part", result.Ways.RepairHours, "h", outage?.Repair is { } repair ? Origins.Of(repair) : "not written: common practice, no source"),

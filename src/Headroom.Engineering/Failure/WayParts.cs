@@ -19,8 +19,8 @@ internal sealed class WayParts
     public WayParts(BoundDesign bound)
     {
         _bound = bound;
-        RepairHours = (bound.Job.Policy.Outage?.Repair?.Value.Value ?? UsualRepairHours * 3600) / 3600;
-        Common = bound.Job.Policy.Outage?.Common?.Value.Value ?? UsualCommon;
+        RepairHours = (bound.Job.Policy.Failures?.Repair?.Value.Value ?? UsualRepairHours * 3600) / 3600;
+        Common = bound.Job.Policy.Failures?.Common?.Value.Value ?? UsualCommon;
         _toLine = new WayShare[bound.Network.Nodes.Count];
         foreach (var node in bound.Network.Nodes)
         {

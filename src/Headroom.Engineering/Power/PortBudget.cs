@@ -4,7 +4,7 @@ namespace Headroom.Engineering.Power;
 public static class PortBudget
 {
     // Added one by one in binary, 8 asks of 15.4 W come to a little more than 123.2; a nanowatt is far below what any switch counts in.
-    private const double GuardWatts = 1e-9;
+    internal const double GuardWatts = 1e-9;
 
     /// <summary>Serves asks in the order given until the budget is used up.</summary>
     /// <param name="budgetWatts">Power to hand out [W]; 0 or more.</param>

@@ -22,6 +22,10 @@ internal static class SupplySums
             Missing(s, typical));
     }
 
+    /// <summary>The supply of a switch when its ports give so much; null when something is not known.</summary>
+    public static SupplyPoint? At(BoundSwitch s, double? portWatts) =>
+        Point(s.Supply, (s.Model.BaseWatts?.Value.Value, portWatts, s.Model.PathEfficiency?.Value.Value ?? 1));
+
     private static SupplyPoint? Point(SupplyModel? supply, (double? Base, double? Ports, double Path) watts)
     {
         if (supply is null || watts.Base is not { } own || watts.Ports is not { } ports || supply.Efficiency.Count == 0)

@@ -111,7 +111,7 @@ public sealed class SwitchCounter
             var reserved = asks.Settled.Where((_, i) => on[i]).Sum();
             for (var i = 0; i < on.Length; i++)
             {
-                if (on[i] || reserved + asks.Start[i] > budget)
+                if (on[i] || reserved + asks.Start[i] > budget + PortBudget.GuardWatts)
                     continue;
                 on[i] = progress = true;
                 reserved += asks.Start[i];

@@ -27,6 +27,21 @@ public sealed record SwitchPower(
     /// <summary>Finds settings that mend a shortage; what it found for a reserve is kept.</summary>
     internal SettingAdvisor AdvisorFor(Reserve reserve) => _advisor?.Reserve == reserve ? _advisor : _advisor = new SettingAdvisor(this, reserve);
 
+    /// <summary>What its supply takes and leaves when the ports give so much.</summary>
+    /// <param name="portWatts">What all ports give together [W]; 0 or more; null when not known.</param>
+    /// <returns>The point; null when something is not known.</returns>
+    public SupplyPoint? SupplyAt(double? portWatts) => SupplySums.At(Switch, portWatts);
+
+    /// <summary>What is set aside for a port that comes up.</summary>
+    /// <param name="port">The port.</param>
+    /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
+    public double? StartReserve(PoweredPort port) => PortReserve.Starting(port, Setting);
+
+    /// <summary>What is set aside for a port once it runs, in an ordinary hour.</summary>
+    /// <param name="port">The port.</param>
+    /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
+    public double? SettledReserve(PoweredPort port) => PortReserve.Running(port, Setting, PowerState.Typical);
+
     /// <summary>What one port asks in the state that carries the verdict.</summary>
     /// <param name="port">The port.</param>
     /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>

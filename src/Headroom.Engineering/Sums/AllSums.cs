@@ -2,6 +2,7 @@ using Headroom.Engineering.Sums.Acoustics;
 using Headroom.Engineering.Sums.Cabling;
 using Headroom.Engineering.Sums.Power;
 using Headroom.Engineering.Sums.Reliability;
+using Headroom.Engineering.Sums.Standby;
 using Headroom.Engineering.Sums.Traffic;
 
 namespace Headroom.Engineering.Sums;
@@ -9,7 +10,7 @@ namespace Headroom.Engineering.Sums;
 /// <summary>All sums there are. The table is made when somebody first asks for one; nothing else pays for it.</summary>
 public static class AllSums
 {
-    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. AcousticSums.All, .. TrafficSums.All, .. ReliabilitySums.All]);
+    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. AcousticSums.All, .. StandbySums.All, .. TrafficSums.All, .. ReliabilitySums.All]);
 
     /// <summary>The sums, discipline by discipline.</summary>
     public static IReadOnlyList<Sum> All => Table.Value;

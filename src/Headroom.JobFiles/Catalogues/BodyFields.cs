@@ -17,12 +17,12 @@ internal static class BodyFields
     private static readonly Field<IReadOnlyList<Given<Metres>>> Size = new(
         "size", new BoxShape<IReadOnlyList<Given<Metres>>>("width x depth x height", Side, SameOrigin) { Unit = "mm" }, "Width, depth without plugs, and height.", "440 x 257 x 44 mm");
 
-    private static readonly Field<Given<RackUnits>> Units = new("units", Sensible.Units, "Its height in a rack; left out where it does not go into one.", "1 U");
+    private static readonly Field<Given<RackUnits>> Units = new("units", () => Sensible.Units, "Its height in a rack; left out where it does not go into one.", "1 U");
     private static readonly Field<string> Ears = new("ears", Shapes.Words("fixed", "loose", "none"), "Whether it has ears for a rack: fixed, loose in the box, or none.", "fixed");
-    private static readonly Field<Given<Kilograms>> Weight = new("weight", Sensible.Mass, "Its mass.", "3.1 kg");
-    private static readonly Field<Given<Celsius>> Ambient = new("ambient", Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
-    private static readonly Field<Given<Metres>> Altitude = new("altitude", Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
-    private static readonly Field<Given<Seconds>> BetweenFailures = new("mtbf", Sensible.BetweenFailures, "Mean time between failures, as its maker declares it.", "280000 h declared");
+    private static readonly Field<Given<Kilograms>> Weight = new("weight", () => Sensible.Mass, "Its mass.", "3.1 kg");
+    private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
+    private static readonly Field<Given<Metres>> Altitude = new("altitude", () => Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
+    private static readonly Field<Given<Seconds>> BetweenFailures = new("mtbf", () => Sensible.BetweenFailures, "Mean time between failures, as its maker declares it.", "280000 h declared");
     private static readonly Field<Given<Money>> Price = new("price", new MoneyShape(), "What one costs.", "212 EUR invented");
     private static readonly Field<Given<Money>> PricePerMetre = new("price per metre", new MoneyShape(), "What a metre of it costs.", "0.42 EUR invented");
 

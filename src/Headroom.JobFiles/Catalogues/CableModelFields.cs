@@ -8,15 +8,15 @@ namespace Headroom.JobFiles.Catalogues;
 internal static class CableModelFields
 {
     private static readonly Field<string> Category = new("category", Shapes.Text, "The category of the cabling standard.", "6A");
-    private static readonly Field<Given<SquareMillimetres>> Conductor = new("conductor", Sensible.Conductor, "One conductor, as a cross-section or a gauge.", "23 AWG");
-    private static readonly Field<Given<Share>> Conductivity = new("conductivity", Sensible.Conductivity, "Conductivity as a share of annealed copper, where it is not copper.", "63 %");
+    private static readonly Field<Given<SquareMillimetres>> Conductor = new("conductor", () => Sensible.Conductor, "One conductor, as a cross-section or a gauge.", "23 AWG");
+    private static readonly Field<Given<Share>> Conductivity = new("conductivity", () => Sensible.Conductivity, "Conductivity as a share of annealed copper, where it is not copper.", "63 %");
     private static readonly Field<bool> CopperClad = new("copper-clad", Shapes.Yes, "Whether the conductors are aluminium or steel with a copper skin, which the cabling standards do not allow.", "no");
     private static readonly Field<bool> Screened = new("screened", Shapes.Yes, "Whether it has a screen.", "yes");
     private static readonly Field<bool> Stranded = new("stranded", Shapes.Yes, "Yes for a cord, no for solid conductors.", "no");
-    private static readonly Field<Given<Metres>> Diameter = new("diameter", Sensible.Thickness, "Outer diameter.", "7.1 mm");
-    private static readonly Field<Given<Celsius>> MostTemperature = new("most temperature", Sensible.Air, "The warmest it may become.", "60 °C");
+    private static readonly Field<Given<Metres>> Diameter = new("diameter", () => Sensible.Thickness, "Outer diameter.", "7.1 mm");
+    private static readonly Field<Given<Celsius>> MostTemperature = new("most temperature", () => Sensible.Air, "The warmest it may become.", "60 °C");
 
-    private static readonly Field<Given<Metres>> BendRadius = new("bend radius", Sensible.Gap, "The tightest it may be bent once it lies, where its maker says.", "28 mm");
+    private static readonly Field<Given<Metres>> BendRadius = new("bend radius", () => Sensible.Gap, "The tightest it may be bent once it lies, where its maker says.", "28 mm");
 
     private static readonly Field<string> FibreCategory = new("category", Shapes.Words("OM1", "OM2", "OM3", "OM4", "OM5", "OS1a", "OS2"), "The category of the fibre.", "OM4") { IsRequired = true };
     private static readonly Field<int> Fibres = new("fibres", new CountShape(1, 288), "How many fibres.", "8");

@@ -25,9 +25,11 @@ internal static class EndpointModelFields
 
     private static readonly Field<int> PortsBehind = new("ports behind", new CountShape(0, 48), "Ports it offers to others, for a small switch that is powered over the cable.", "4");
 
+    private static readonly Field<Given<Seconds>> Boot = new("boot", () => Sensible.Boot, "How long it takes from power to being of use: a phone that rings, an access point that people find.", "48 s measured");
+
     /// <summary>An endpoint model.</summary>
     public static ObjectShape<EndpointModel> Shape { get; } = new(
-        "endpoint model", [.. BodyFields.First, Kind, Power, Draws, PortFields.Speed, PortsBehind, TrafficFields.Traffic, TrafficFields.Radio, .. BodyFields.Last], Build);
+        "endpoint model", [.. BodyFields.First, Kind, Power, Draws, Boot, PortFields.Speed, PortsBehind, TrafficFields.Traffic, TrafficFields.Radio, .. BodyFields.Last], Build);
 
     private static EndpointModel Build(Values values)
     {
@@ -37,6 +39,7 @@ internal static class EndpointModelFields
         return new EndpointModel(
             BodyFields.Build(values), values.Must(Kind), power, draws, values.List(PortFields.Speed), values.Maybe(PortsBehind) ?? 0)
         {
+            Boot = values.Get(Boot),
             Traffic = values.Get(TrafficFields.Traffic),
             Radio = values.Get(TrafficFields.Radio),
         };

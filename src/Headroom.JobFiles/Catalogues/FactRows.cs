@@ -22,7 +22,8 @@ internal static class FactRows
     private static CatalogueFact Fact(string kind, string path, string text, YamlNode node)
     {
         var value = text.AsSpan();
-        var origin = QuantityText.TakeOrigin(ref value);
+        // Only behind a number is a last word an origin; in a sentence it is a word.
+        var origin = text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] is '-' or '.') ? QuantityText.TakeOrigin(ref value) : Origin.Unstated;
         return new CatalogueFact(kind, path, value.ToString(), origin == Origin.Unstated ? "" : text[(value.Length + 1)..].Trim(), node.At);
     }
 }

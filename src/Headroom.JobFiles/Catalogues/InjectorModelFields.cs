@@ -8,9 +8,9 @@ namespace Headroom.JobFiles.Catalogues;
 internal static class InjectorModelFields
 {
     private static readonly Field<int> Ports = new("ports", new CountShape(1, 96), "How many powered ports.", "1") { IsRequired = true };
-    private static readonly Field<OrNone<string>> Power = new("power", PortFields.Powers, "The type of port power (IEEE 802.3); none when it is passive.", "at");
-    private static readonly Field<Given<BitsPerSecond>> Speed = new("speed", Sensible.Rate, "The highest data rate it passes on.", "1 Gb/s");
-    private static readonly Field<SupplyModel> Supply = new("supply", SupplyFields.Shape, "Its supply.", "{ports together: 31 W, port volts: 55 V, rated: 34 W}") { IsRequired = true };
+    private static readonly Field<OrNone<string>> Power = new("power", () => PortFields.Powers, "The type of port power (IEEE 802.3); none when it is passive.", "at");
+    private static readonly Field<Given<BitsPerSecond>> Speed = new("speed", () => Sensible.Rate, "The highest data rate it passes on.", "1 Gb/s");
+    private static readonly Field<SupplyModel> Supply = new("supply", () => SupplyFields.Shape, "Its supply.", "{ports together: 31 W, port volts: 55 V, rated: 34 W}") { IsRequired = true };
 
     /// <summary>An injector model.</summary>
     public static ObjectShape<InjectorModel> Shape { get; } = new(

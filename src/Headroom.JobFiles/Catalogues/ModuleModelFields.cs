@@ -7,10 +7,10 @@ namespace Headroom.JobFiles.Catalogues;
 /// <summary>Pluggable modules.</summary>
 internal static class ModuleModelFields
 {
-    private static readonly Field<Given<BitsPerSecond>> Speed = new("speed", Sensible.Rate, "Its data rate.", "10 Gb/s") { IsRequired = true };
+    private static readonly Field<Given<BitsPerSecond>> Speed = new("speed", () => Sensible.Rate, "Its data rate.", "10 Gb/s") { IsRequired = true };
     private static readonly Field<string> Media = new("media", Shapes.Words("multimode", "singlemode", "copper", "direct"), "What it runs on.", "multimode") { IsRequired = true };
-    private static readonly Field<Given<Nanometres>> Wavelength = new("wavelength", Sensible.Wavelength, "The wavelength it sends.", "850 nm");
-    private static readonly Field<Given<Nanometres>> Receives = new("receives", Sensible.Wavelength, "The wavelength it receives, where that is another.", "1310 nm");
+    private static readonly Field<Given<Nanometres>> Wavelength = new("wavelength", () => Sensible.Wavelength, "The wavelength it sends.", "850 nm");
+    private static readonly Field<Given<Nanometres>> Receives = new("receives", () => Sensible.Wavelength, "The wavelength it receives, where that is another.", "1310 nm");
 
     private static readonly Field<IReadOnlyList<Entry<string, Given<Metres>>>> Reach = new(
         "reach",
@@ -18,8 +18,8 @@ internal static class ModuleModelFields
         "How far it reaches, by category of the fibre, or by copper.",
         "{OM3: 300 m, OM4: 400 m}");
 
-    private static readonly Field<Given<Decibels>> LossBudget = new("loss budget", Sensible.Loss, "The loss of light it bears at least.", "2.6 dB");
-    private static readonly Field<Given<Watts>> Draw = new("draw", Sensible.Draw, "What it draws from the switch.", "0.8 W");
+    private static readonly Field<Given<Decibels>> LossBudget = new("loss budget", () => Sensible.Loss, "The loss of light it bears at least.", "2.6 dB");
+    private static readonly Field<Given<Watts>> Draw = new("draw", () => Sensible.Draw, "What it draws from the switch.", "0.8 W");
 
     private static readonly Field<string> PortType = new(
         "port type",

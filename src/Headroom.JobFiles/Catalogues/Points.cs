@@ -40,15 +40,17 @@ internal static class Points
     /// <param name="value">The figure that can only fall.</param>
     /// <param name="reader">Takes the findings.</param>
     /// <param name="falls">What falls, in words: <c>minutes, the more watts the fewer</c>.</param>
-    public static void CheckFalling<TKey, T>(IReadOnlyList<Entry<TKey, T>> entries, Func<T, double> value, FieldReader reader, string falls)
+    /// <param name="strictly">True when two alike are refused as well, as of a table that is read both ways.</param>
+    public static void CheckFalling<TKey, T>(IReadOnlyList<Entry<TKey, T>> entries, Func<T, double> value, FieldReader reader, string falls, bool strictly = false)
     {
         for (var i = 1; i < entries.Count; i++)
         {
-            if (value(entries[i].Value) > value(entries[i - 1].Value))
-                Refuse(entries[i].At, reader, falls);
+            var (now, before) = (value(entries[i].Value), value(entries[i - 1].Value));
+            if (now > before || (strictly && now == before))
+                Refuse(entries[i].At, reader, now == before ? "stands still" : "rises", falls);
         }
     }
 
-    private static void Refuse(Place at, FieldReader reader, string falls) =>
-        reader.Refuse(ModelSlips.Rising, at, $"{reader.Name} rises here", falls, "compare the row with those around it; two may be swapped");
+    private static void Refuse(Place at, FieldReader reader, string does, string falls) =>
+        reader.Refuse(ModelSlips.Rising, at, $"{reader.Name} {does} here", falls, "compare the row with those around it; two may be swapped");
 }

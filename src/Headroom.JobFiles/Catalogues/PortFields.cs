@@ -17,8 +17,8 @@ internal static class PortFields
     public static Field<IReadOnlyList<Given<BitsPerSecond>>> Speed { get; } = new(
         "speed", new ListShape<Given<BitsPerSecond>>("speed", Sensible.Rate) { OrOne = true }, "The data rates it can run at.", "[1 Gb/s, 2.5 Gb/s]");
 
-    private static readonly Field<Given<Volts>> Volts = new("volts", Sensible.CableVolts, "The voltage.", "24 V") { IsRequired = true };
-    private static readonly Field<Given<Amperes>> Current = new("current", Sensible.SmallCurrent, "The most it can give.", "0.5 A");
+    private static readonly Field<Given<Volts>> Volts = new("volts", () => Sensible.CableVolts, "The voltage.", "24 V") { IsRequired = true };
+    private static readonly Field<Given<Amperes>> Current = new("current", () => Sensible.SmallCurrent, "The most it can give.", "0.5 A");
     private static readonly Field<int> Pairs = new("pairs", new CountShape(2, 4), "On how many pairs, 2 or 4.", "2");
     private static readonly Field<bool> AlwaysOn = new("always on", Shapes.Yes, "Whether it cannot be switched off.", "no");
 

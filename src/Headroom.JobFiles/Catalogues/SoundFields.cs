@@ -8,11 +8,11 @@ namespace Headroom.JobFiles.Catalogues;
 /// <summary>What is heard of a device.</summary>
 internal static class SoundFields
 {
-    private static readonly Field<Given<SoundPower>> Power = new("power", Sensible.Sound, "Declared sound power level.", "3.9 B declared");
-    private static readonly Field<Given<SoundPressure>> Pressure = new("pressure", Sensible.Loudness, "Sound pressure level at a distance, where no power level is declared.", "31 dB(A)");
-    private static readonly Field<Given<Metres>> Distance = new("distance", Sensible.Distance, "The distance of the pressure level.", "1 m");
-    private static readonly Field<Given<Celsius>> From = new("from", Sensible.Air, "The inlet temperature from which it runs at this level.", "30 °C");
-    private static readonly Field<Given<Watts>> FromWatts = new("from watts", Sensible.SupplyWatts, "The port watts from which it runs at this level.", "60 W");
+    private static readonly Field<Given<SoundPower>> Power = new("power", () => Sensible.Sound, "Declared sound power level.", "3.9 B declared");
+    private static readonly Field<Given<SoundPressure>> Pressure = new("pressure", () => Sensible.Loudness, "Sound pressure level at a distance, where no power level is declared.", "31 dB(A)");
+    private static readonly Field<Given<Metres>> Distance = new("distance", () => Sensible.Distance, "The distance of the pressure level.", "1 m");
+    private static readonly Field<Given<Celsius>> From = new("from", () => Sensible.Air, "The inlet temperature from which it runs at this level.", "30 °C");
+    private static readonly Field<Given<Watts>> FromWatts = new("from watts", () => Sensible.SupplyWatts, "The port watts from which it runs at this level.", "60 W");
     private static readonly Field<int> Fans = new("fans", new CountShape(0, 20), "How many fans it has; 0 for none.", "2");
 
     private static readonly Field<IReadOnlyList<Entry<int, FanLevel>>> Levels = new(

@@ -7,9 +7,9 @@ namespace Headroom.JobFiles.Catalogues;
 /// <summary>The supplies of switches and injectors.</summary>
 internal static class SupplyFields
 {
-    private static readonly Field<Given<Watts>> PortWatts = new("ports together", Sensible.SupplyWatts, "What it leaves for all powered ports together.", "123 W declared");
-    private static readonly Field<Given<Volts>> PortVolts = new("port volts", Sensible.CableVolts, "The voltage at the ports; where it is not written, the least of the standard counts.", "54 V declared");
-    private static readonly Field<Given<Watts>> Rated = new("rated", Sensible.SupplyWatts, "Its rated output.", "180 W");
+    private static readonly Field<Given<Watts>> PortWatts = new("ports together", () => Sensible.SupplyWatts, "What it leaves for all powered ports together.", "123 W declared");
+    private static readonly Field<Given<Volts>> PortVolts = new("port volts", () => Sensible.CableVolts, "The voltage at the ports; where it is not written, the least of the standard counts.", "54 V declared");
+    private static readonly Field<Given<Watts>> Rated = new("rated", () => Sensible.SupplyWatts, "Its rated output.", "180 W");
 
     private static readonly Field<IReadOnlyList<Entry<Given<Share>, Given<Share>>>> Efficiency = new(
         "efficiency",
@@ -18,11 +18,12 @@ internal static class SupplyFields
         "{20 %: 84 %, 50 %: 88 %, 100 %: 87 %}");
 
     private static readonly Field<string> Input = new("input", Shapes.Words("ac", "dc"), "What it is fed with.", "ac");
-    private static readonly Field<Given<Volts>> InputVolts = new("input volts", Sensible.InputVolts, "The input voltage it takes.", "100..240 V");
+    private static readonly Field<Given<Volts>> InputVolts = new("input volts", () => Sensible.InputVolts, "The input voltage it takes.", "100..240 V");
+    private static readonly Field<Given<Share>> PowerFactor = new("power factor", () => Sensible.PowerFactor, "Real over apparent power at its input.", "94 % declared");
     private static readonly Field<Given<Money>> Price = new("price", new MoneyShape(), "What it adds to the price of the model.", "41 EUR invented");
 
     /// <summary>A supply.</summary>
-    public static ObjectShape<SupplyModel> Shape { get; } = new("supply", [PortWatts, PortVolts, Rated, Efficiency, Input, InputVolts, Price], Build);
+    public static ObjectShape<SupplyModel> Shape { get; } = new("supply", [PortWatts, PortVolts, Rated, Efficiency, Input, InputVolts, PowerFactor, Price], Build);
 
     private static SupplyModel Build(Values values)
     {
@@ -30,7 +31,7 @@ internal static class SupplyFields
         var rated = values.Get(Rated);
         if (portWatts is not null && rated is not null && portWatts.Value.Value > rated.Value.Value)
             RefuseMore(values, portWatts, rated);
-        return new SupplyModel("", portWatts, values.Get(PortVolts), rated, EfficiencyOf(values), values.Get(Input), values.Get(InputVolts), values.Get(Price));
+        return new SupplyModel("", portWatts, values.Get(PortVolts), rated, EfficiencyOf(values), values.Get(Input), values.Get(InputVolts), values.Get(Price)) { PowerFactor = values.Get(PowerFactor) };
     }
 
     private static IReadOnlyList<EfficiencyPoint> EfficiencyOf(Values values)

@@ -7,7 +7,7 @@ namespace Headroom.JobFiles.Fields;
 internal static class Sensible
 {
     /// <summary>A stretch of cable: from a stub to well beyond what copper carries, since fibre runs are longer.</summary>
-    public static QuantityShape<Metres> Run { get; } = Of<Metres>(0.1, 2000, "m");
+    public static QuantityShape<Metres> Run => field ??= Of<Metres>(0.1, 2000, "m");
 
     /// <summary>A side of a room or yard.</summary>
     public static Bounds Side { get; } = new(0.1, 500);
@@ -16,127 +16,136 @@ internal static class Sensible
     public static Bounds Coordinate { get; } = new(-1000, 1000);
 
     /// <summary>A side of a device or cabinet.</summary>
-    public static QuantityShape<Metres> Part { get; } = Of<Metres>(0.005, 3, "mm");
+    public static QuantityShape<Metres> Part => field ??= Of<Metres>(0.005, 3, "mm");
 
     /// <summary>Cable bought beyond the measured lengths; all of it once more is a slip.</summary>
-    public static QuantityShape<Share> Waste { get; } = Of<Share>(0, 1, "%");
+    public static QuantityShape<Share> Waste => field ??= Of<Share>(0, 1, "%");
 
     /// <summary>A bend, or a gap between cables.</summary>
-    public static QuantityShape<Metres> Gap { get; } = Of<Metres>(0, 10, "mm");
+    public static QuantityShape<Metres> Gap => field ??= Of<Metres>(0, 10, "mm");
 
     /// <summary>A stretch between two points from which a cable can be pulled.</summary>
-    public static QuantityShape<Metres> Pull { get; } = Of<Metres>(0.1, 500, "m");
+    public static QuantityShape<Metres> Pull => field ??= Of<Metres>(0.1, 500, "m");
 
     /// <summary>A mains circuit of a building.</summary>
-    public static QuantityShape<Amperes> Mains { get; } = Of<Amperes>(1, 400, "A");
+    public static QuantityShape<Amperes> Mains => field ??= Of<Amperes>(1, 400, "A");
 
     /// <summary>A thickness: of a cable, or the inside of a conduit.</summary>
-    public static QuantityShape<Metres> Thickness { get; } = Of<Metres>(0.0005, 0.5, "mm");
+    public static QuantityShape<Metres> Thickness => field ??= Of<Metres>(0.0005, 0.5, "mm");
 
     /// <summary>How far from a source its sound was taken: from right at the outlet.</summary>
-    public static QuantityShape<Metres> Distance { get; } = Of<Metres>(0.005, 100, "m");
+    public static QuantityShape<Metres> Distance => field ??= Of<Metres>(0.005, 100, "m");
 
     /// <summary>A wall or the door in it.</summary>
-    public static QuantityShape<SquareMetres> Wall { get; } = Of<SquareMetres>(0.1, 2000, "m2");
+    public static QuantityShape<SquareMetres> Wall => field ??= Of<SquareMetres>(0.1, 2000, "m2");
 
     /// <summary>The level of one octave band.</summary>
-    public static QuantityShape<BandLevel> BandLevel { get; } = Of<BandLevel>(-30, 120, "dB");
+    public static QuantityShape<BandLevel> BandLevel => field ??= Of<BandLevel>(-30, 120, "dB");
 
     /// <summary>How far a module reaches.</summary>
-    public static QuantityShape<Metres> Reach { get; } = Of<Metres>(0.1, 200_000, "m");
+    public static QuantityShape<Metres> Reach => field ??= Of<Metres>(0.1, 200_000, "m");
 
     /// <summary>A height above the sea: from the Dead Sea's shore to where nobody lives.</summary>
-    public static QuantityShape<Metres> Altitude { get; } = Of<Metres>(-450, 6000, "m");
+    public static QuantityShape<Metres> Altitude => field ??= Of<Metres>(-450, 6000, "m");
 
     /// <summary>Free area of vents, or the inside of a tray.</summary>
-    public static QuantityShape<SquareMetres> Opening { get; } = Of<SquareMetres>(0, 10, "cm2");
+    public static QuantityShape<SquareMetres> Opening => field ??= Of<SquareMetres>(0, 10, "cm2");
 
     /// <summary>A conductor of a pair cable: 30 to 16 AWG and a little beyond.</summary>
-    public static QuantityShape<SquareMillimetres> Conductor { get; } = Of<SquareMillimetres>(0.03, 2.5, "mm2");
+    public static QuantityShape<SquareMillimetres> Conductor => field ??= Of<SquareMillimetres>(0.03, 2.5, "mm2");
 
     /// <summary>Air around people, cables and devices.</summary>
-    public static QuantityShape<Celsius> Air { get; } = Of<Celsius>(-50, 90, "°C");
+    public static QuantityShape<Celsius> Air => field ??= Of<Celsius>(-50, 90, "°C");
 
     /// <summary>The two ends of the air a device is rated for.</summary>
-    public static QuantityShape<Celsius> RatedAir { get; } = new(new(-60, 100), "°C") { IsRange = true };
+    public static QuantityShape<Celsius> RatedAir => field ??= new(new(-60, 100), "°C") { IsRange = true };
 
     /// <summary>A level at an ear.</summary>
-    public static QuantityShape<SoundPressure> Loudness { get; } = Of<SoundPressure>(0, 120, "dB(A)");
+    public static QuantityShape<SoundPressure> Loudness => field ??= Of<SoundPressure>(0, 120, "dB(A)");
 
     /// <summary>A declared sound power level.</summary>
-    public static QuantityShape<SoundPower> Sound { get; } = Of<SoundPower>(0, 120, "dB(A)");
+    public static QuantityShape<SoundPower> Sound => field ??= Of<SoundPower>(0, 120, "dB(A)");
 
     /// <summary>How long a room rings.</summary>
-    public static QuantityShape<Seconds> Reverberation { get; } = Of<Seconds>(0.05, 20, "s");
+    public static QuantityShape<Seconds> Reverberation => field ??= Of<Seconds>(0.05, 20, "s");
 
     /// <summary>The age or life of a battery.</summary>
-    public static QuantityShape<Seconds> Years { get; } = Of<Seconds>(0, 30 * 31557600.0, "years");
+    public static QuantityShape<Seconds> Years => field ??= Of<Seconds>(0, 30 * 31557600.0, "years");
 
     /// <summary>How long a battery lasts.</summary>
-    public static QuantityShape<Seconds> Lasts { get; } = Of<Seconds>(1, 100 * 86400.0, "min");
+    public static QuantityShape<Seconds> Lasts => field ??= Of<Seconds>(1, 100 * 86400.0, "min");
+
+    /// <summary>How long a device takes to start: from a plug to a box of a line that trains for half an hour.</summary>
+    public static QuantityShape<Seconds> Boot { get; } = Of<Seconds>(0.1, 3600, "s");
+
+    /// <summary>A moment after the mains failed.</summary>
+    public static QuantityShape<Seconds> Moment { get; } = Of<Seconds>(0, 7 * 86400.0, "min");
+
+    /// <summary>Real over apparent power of a supply.</summary>
+    public static QuantityShape<Share> PowerFactor { get; } = Of<Share>(0.3, 1, "%");
 
     /// <summary>What one device draws.</summary>
-    public static QuantityShape<Watts> Draw { get; } = Of<Watts>(0, 1000, "W");
+    public static QuantityShape<Watts> Draw => field ??= Of<Watts>(0, 1000, "W");
 
     /// <summary>What one port may give; class 8 is 90 W (IEEE 802.3).</summary>
-    public static QuantityShape<Watts> PortWatts { get; } = Of<Watts>(0, 100, "W");
+    public static QuantityShape<Watts> PortWatts => field ??= Of<Watts>(0, 100, "W");
 
     /// <summary>What a supply gives, or all ports together.</summary>
-    public static QuantityShape<Watts> SupplyWatts { get; } = Of<Watts>(0, 20_000, "W");
+    public static QuantityShape<Watts> SupplyWatts => field ??= Of<Watts>(0, 20_000, "W");
 
     /// <summary>Apparent power of a standby supply.</summary>
-    public static QuantityShape<VoltAmperes> Apparent { get; } = Of<VoltAmperes>(50, 100_000, "VA");
+    public static QuantityShape<VoltAmperes> Apparent => field ??= Of<VoltAmperes>(50, 100_000, "VA");
 
     /// <summary>A voltage on a data cable; 60 V is where safe voltage ends (IEC 62368-1, ES1).</summary>
-    public static QuantityShape<Volts> CableVolts { get; } = Of<Volts>(3, 60, "V");
+    public static QuantityShape<Volts> CableVolts => field ??= Of<Volts>(3, 60, "V");
 
     /// <summary>The two ends of a voltage on a data cable.</summary>
-    public static QuantityShape<Volts> CableVoltsRange { get; } = new(new(3, 60), "V") { IsRange = true };
+    public static QuantityShape<Volts> CableVoltsRange => field ??= new(new(3, 60), "V") { IsRange = true };
 
     /// <summary>The two ends of a supply's input.</summary>
-    public static QuantityShape<Volts> InputVolts { get; } = new(new(5, 480), "V") { IsRange = true };
+    public static QuantityShape<Volts> InputVolts => field ??= new(new(5, 480), "V") { IsRange = true };
 
     /// <summary>The voltage of a battery block or a fan.</summary>
-    public static QuantityShape<Volts> LowVolts { get; } = Of<Volts>(1, 60, "V");
+    public static QuantityShape<Volts> LowVolts => field ??= Of<Volts>(1, 60, "V");
 
     /// <summary>A current on a data cable or of a fan.</summary>
-    public static QuantityShape<Amperes> SmallCurrent { get; } = Of<Amperes>(0.001, 10, "A");
+    public static QuantityShape<Amperes> SmallCurrent => field ??= Of<Amperes>(0.001, 10, "A");
 
     /// <summary>The charge of a battery block.</summary>
-    public static QuantityShape<AmpereHours> Charge { get; } = Of<AmpereHours>(0.1, 1000, "Ah");
+    public static QuantityShape<AmpereHours> Charge => field ??= Of<AmpereHours>(0.1, 1000, "Ah");
 
     /// <summary>What the input of a device charges at the start.</summary>
-    public static QuantityShape<Farads> Capacitance { get; } = Of<Farads>(0, 0.01, "µF");
+    public static QuantityShape<Farads> Capacitance => field ??= Of<Farads>(0, 0.01, "µF");
 
     /// <summary>A mass that people carry, or that a cabinet bears.</summary>
-    public static QuantityShape<Kilograms> Mass { get; } = Of<Kilograms>(0.001, 2000, "kg");
+    public static QuantityShape<Kilograms> Mass => field ??= Of<Kilograms>(0.001, 2000, "kg");
 
     /// <summary>Height in a rack.</summary>
-    public static QuantityShape<RackUnits> Units { get; } = Of<RackUnits>(0.5, 60, "U");
+    public static QuantityShape<RackUnits> Units => field ??= Of<RackUnits>(0.5, 60, "U");
 
     /// <summary>A share of a whole.</summary>
-    public static QuantityShape<Share> Share { get; } = Of<Share>(0, 1, "%");
+    public static QuantityShape<Share> Share => field ??= Of<Share>(0, 1, "%");
 
     /// <summary>An efficiency; below it a supply would be a heater.</summary>
-    public static QuantityShape<Share> Efficiency { get; } = Of<Share>(0.2, 1, "%");
+    public static QuantityShape<Share> Efficiency => field ??= Of<Share>(0.2, 1, "%");
 
     /// <summary>Conductivity against annealed copper: from steel to the best copper there is.</summary>
-    public static QuantityShape<Share> Conductivity { get; } = Of<Share>(0.03, 1.05, "%");
+    public static QuantityShape<Share> Conductivity => field ??= Of<Share>(0.03, 1.05, "%");
 
     /// <summary>A loss of light or of sound.</summary>
-    public static QuantityShape<Decibels> Loss { get; } = Of<Decibels>(0, 80, "dB");
+    public static QuantityShape<Decibels> Loss => field ??= Of<Decibels>(0, 80, "dB");
 
     /// <summary>The wavelength of light in a fibre.</summary>
-    public static QuantityShape<Nanometres> Wavelength { get; } = Of<Nanometres>(600, 1700, "nm");
+    public static QuantityShape<Nanometres> Wavelength => field ??= Of<Nanometres>(600, 1700, "nm");
 
     /// <summary>The data rate of a port.</summary>
-    public static QuantityShape<BitsPerSecond> Rate { get; } = Of<BitsPerSecond>(1e6, 800e9, "Mb/s");
+    public static QuantityShape<BitsPerSecond> Rate => field ??= Of<BitsPerSecond>(1e6, 800e9, "Mb/s");
 
     /// <summary>The data rate of a whole switch.</summary>
-    public static QuantityShape<BitsPerSecond> Switching { get; } = Of<BitsPerSecond>(1e6, 1e14, "Gb/s");
+    public static QuantityShape<BitsPerSecond> Switching => field ??= Of<BitsPerSecond>(1e6, 1e14, "Gb/s");
 
     /// <summary>Frames that a switch passes on.</summary>
-    public static QuantityShape<PacketsPerSecond> Frames { get; } = Of<PacketsPerSecond>(1e3, 1e12, "Mframes/s");
+    public static QuantityShape<PacketsPerSecond> Frames => field ??= Of<PacketsPerSecond>(1e3, 1e12, "Mframes/s");
 
     /// <summary>What one device, or a line, asks or gives.</summary>
     public static QuantityShape<BitsPerSecond> DataFlow { get; } = Of<BitsPerSecond>(1e3, 800e9, "Mb/s");
@@ -172,13 +181,13 @@ internal static class Sensible
     public static QuantityShape<Seconds> BetweenFailures { get; } = Of<Seconds>(3.6e5, 3.6e11, "h");
 
     /// <summary>Air moved by a small fan.</summary>
-    public static QuantityShape<CubicMetresPerHour> Flow { get; } = Of<CubicMetresPerHour>(0, 2000, "m3/h");
+    public static QuantityShape<CubicMetresPerHour> Flow => field ??= Of<CubicMetresPerHour>(0, 2000, "m3/h");
 
     /// <summary>Pressure made by a small fan.</summary>
-    public static QuantityShape<Pascals> Pressure { get; } = Of<Pascals>(0, 2000, "Pa");
+    public static QuantityShape<Pascals> Pressure => field ??= Of<Pascals>(0, 2000, "Pa");
 
     /// <summary>How fast a fan turns.</summary>
-    public static QuantityShape<RevolutionsPerMinute> Speed { get; } = Of<RevolutionsPerMinute>(100, 40_000, "rpm");
+    public static QuantityShape<RevolutionsPerMinute> Speed => field ??= Of<RevolutionsPerMinute>(100, 40_000, "rpm");
 
     private static QuantityShape<T> Of<T>(double least, double most, string unit)
         where T : struct, IQuantity<T> => new(new Bounds(least, most), unit);

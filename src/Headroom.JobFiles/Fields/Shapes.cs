@@ -16,5 +16,5 @@ internal static class Shapes
     public static NameShape Name(string of) => new(of);
 
     /// <summary>A word that is kept as it is; a hyphen is read as the word has it.</summary>
-    public static WordShape<string> Words(params string[] words) => new([.. words.Select(word => (word, word))]);
+    public static WordShape<string> Words(params string[] words) => new(Array.ConvertAll(words, word => (word, word)));
 }

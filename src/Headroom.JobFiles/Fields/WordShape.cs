@@ -10,7 +10,7 @@ namespace Headroom.JobFiles.Fields;
 internal sealed class WordShape<T>(params (string Word, T Value)[] choices) : ScalarShape<T>
 {
     /// <summary>The words that may stand there besides and are not told, such as other spellings.</summary>
-    public IReadOnlyList<(string Word, T Value)> Also { get; init; } = [];
+    public (string Word, T Value)[] Also { get; init; } = [];
 
     /// <inheritdoc/>
     public override string InWords => choices.Length == 1 ? $"the word '{choices[0].Word}'" : (choices.Length > 2 ? "one of " : "") + Words.Or([.. choices.Select(choice => choice.Word)]);
@@ -24,9 +24,9 @@ internal sealed class WordShape<T>(params (string Word, T Value)[] choices) : Sc
         return Is(choices, scalar.Text, out value) || Is(Also, scalar.Text, out value) || Refuse(Slips.NotAChoice, scalar, reader, reader.Meant(scalar.Text, choices.Select(choice => choice.Word), "choose one of them, or leave it out when it is not known"));
     }
 
-    private static bool Is(IReadOnlyList<(string Word, T Value)> words, string text, [MaybeNullWhen(false)] out T value)
+    private static bool Is((string Word, T Value)[] words, string text, [MaybeNullWhen(false)] out T value)
     {
-        for (var i = 0; i < words.Count; i++)
+        for (var i = 0; i < words.Length; i++)
         {
             if (!YamlKey.Same(words[i].Word, text))
                 continue;

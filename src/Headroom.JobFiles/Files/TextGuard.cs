@@ -54,15 +54,20 @@ internal static class TextGuard
     {
         Place? first = null;
         var lines = 0;
-        var line = 0;
-        foreach (var span in text.AsSpan().EnumerateLines())
+        var line = begin.Line;
+        for (var start = 0; start < text.Length; line++)
         {
-            line++;
-            var tab = TabInIndentation(span);
-            if (tab < 0)
-                continue;
-            first ??= new Place(begin.File, begin.Line + line - 1, tab + 1);
-            lines++;
+            var end = start;
+            while (end < text.Length && text[end] is not ('\n' or '\r'))
+                end++;
+            var tab = TabInIndentation(text.AsSpan(start, end - start));
+            if (tab >= 0)
+            {
+                first ??= new Place(begin.File, line, tab + 1);
+                lines++;
+            }
+
+            start = end + (end + 1 < text.Length && text[end] == '\r' && text[end + 1] == '\n' ? 2 : 1);
         }
 
         if (first is { } at)

@@ -10,16 +10,16 @@ internal static class DesignFields
     private static readonly Field<string> Like = new("like", Shapes.Name("a design"), "The design it starts from; then only what differs is written.", "as-quoted");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<PlacedSwitch>>>> Switches = new(
-        "switches", Units("switch", SwitchFields.Shape, "sw-1"), "The switches; 'none' behind a name takes one away.", "{sw-1: {model: wren-b, in: A, unit: 3}}");
+        "switches", () => Units("switch", SwitchFields.Shape, "sw-1"), "The switches; 'none' behind a name takes one away.", "{sw-1: {model: wren-b, in: A, unit: 3}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<PlacedInjector>>>> Injectors = new(
-        "injectors", Units("injector", UnitFields.Injector, "inj-1"), "Injectors and midspans; 'none' behind a name takes one away.", "{inj-1: {model: inlet, in: cupboard, from: sw-1/9}}");
+        "injectors", () => Units("injector", UnitFields.Injector, "inj-1"), "Injectors and midspans; 'none' behind a name takes one away.", "{inj-1: {model: inlet, in: cupboard, from: sw-1/9}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<PlacedInjector>>>> Midspans = new(
-        "midspans", Units("injector", UnitFields.Injector, "mid-1"), "The same as injectors.", "{mid-1: {model: inlet-8, from: sw-1/9..16}}");
+        "midspans", () => Units("injector", UnitFields.Injector, "mid-1"), "The same as injectors.", "{mid-1: {model: inlet-8, from: sw-1/9..16}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<PlacedStandby>>>> Standby = new(
-        "standby", Units("standby supply", UnitFields.Standby, "ups-1"), "Standby supplies; 'none' behind a name takes one away.", "{ups-1: {model: holm, in: A, unit: 1}}");
+        "standby", () => Units("standby supply", UnitFields.Standby, "ups-1"), "Standby supplies; 'none' behind a name takes one away.", "{ups-1: {model: holm, in: A, unit: 1}}");
 
     private static readonly Field<OrNone<IReadOnlyList<Uplink>>> Uplinks = new(
         "uplinks",

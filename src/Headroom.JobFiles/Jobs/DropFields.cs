@@ -8,9 +8,9 @@ namespace Headroom.JobFiles.Jobs;
 /// <summary>Outlets with their cables.</summary>
 internal static class DropFields
 {
-    private static readonly Field<Given<Metres>> Length = new("length", Sensible.Run, "Length of the cable.", "31 m");
+    private static readonly Field<Given<Metres>> Length = new("length", () => Sensible.Run, "Length of the cable.", "31 m");
     private static readonly Field<string> Cable = new("cable", Shapes.Name("a cable model"), "The cable, by its model in the catalogue.", "cat6-23");
-    private static readonly Field<Given<Celsius>> Ambient = new("ambient", Sensible.Air, "Air temperature around the cable.", "28 °C");
+    private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.Air, "Air temperature around the cable.", "28 °C");
     private static readonly Field<Given<Pieces>> Bundle = new(
         "bundle",
         new As<int, Given<Pieces>>(new CountShape(1, 1000), (count, node) => new Given<Pieces>(new Pieces(count), ((YamlScalar)node).Text, Origin.Unstated, null, node.At)),

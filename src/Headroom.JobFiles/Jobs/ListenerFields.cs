@@ -8,8 +8,8 @@ namespace Headroom.JobFiles.Jobs;
 internal static class ListenerFields
 {
     private static readonly Field<string> In = new("in", Shapes.Name("a space"), "The space.", "reception") { IsRequired = true };
-    private static readonly Field<Given<Spot>> At = new("at", Boxes.Spot, "Where the ear is, from the corner of the space.", "2.2 x 1.4 x 1.2 m");
-    private static readonly Field<Given<SoundPressure>> Limit = new("limit", Sensible.Loudness, "The most that may be heard there.", "40 dB(A)");
+    private static readonly Field<Given<Spot>> At = new("at", () => Boxes.Spot, "Where the ear is, from the corner of the space.", "2.2 x 1.4 x 1.2 m");
+    private static readonly Field<Given<SoundPressure>> Limit = new("limit", () => Sensible.Loudness, "The most that may be heard there.", "40 dB(A)");
     private static readonly Field<string> Why = new("why", Shapes.Text, "Where the limit comes from.", "client asked");
 
     private static readonly Field<IReadOnlyList<string>> When = new(

@@ -9,7 +9,7 @@ namespace Headroom.JobFiles.Jobs;
 internal static class NoiseFields
 {
     private static readonly Field<string> In = new("in", Shapes.Name("a space"), "The space it stands in.", "reception") { IsRequired = true };
-    private static readonly Field<Given<Spot>> At = new("at", Boxes.Spot, "The spot in the space.", "4.1 x 0.5 x 0.8 m");
+    private static readonly Field<Given<Spot>> At = new("at", () => Boxes.Spot, "The spot in the space.", "4.1 x 0.5 x 0.8 m");
     private static readonly Field<int> Count = new("count", new CountShape(1, 100), "How many alike stand there.", "1");
 
     /// <summary>The noises by name.</summary>

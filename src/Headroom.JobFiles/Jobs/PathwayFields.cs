@@ -9,8 +9,8 @@ namespace Headroom.JobFiles.Jobs;
 internal static class PathwayFields
 {
     private static readonly Field<string> Kind = new("kind", Shapes.Words("conduit", "tray", "trunking", "ceiling"), "What it is.", "conduit") { IsRequired = true };
-    private static readonly Field<Given<Metres>> Inside = new("inside", Sensible.Thickness, "Inner diameter of a conduit.", "35.1 mm");
-    private static readonly Field<Given<SquareMetres>> Area = new("area", Sensible.Opening, "Inner cross-section of a tray or trunking.", "60 cm2");
+    private static readonly Field<Given<Metres>> Inside = new("inside", () => Sensible.Thickness, "Inner diameter of a conduit.", "35.1 mm");
+    private static readonly Field<Given<SquareMetres>> Area = new("area", () => Sensible.Opening, "Inner cross-section of a tray or trunking.", "60 cm2");
 
     private static readonly Field<IReadOnlyList<LyingCables>> Already = new(
         "already",
@@ -29,12 +29,12 @@ internal static class PathwayFields
         "3 circuits of 16 A");
 
     private static readonly Field<string> Barrier = new("barrier", Shapes.Words("none", "plastic", "basket", "perforated metal", "aluminium", "steel"), "What lies between it and the mains.", "none");
-    private static readonly Field<Given<Celsius>> Ambient = new("ambient", Sensible.Air, "Air temperature along it.", "45 °C");
+    private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.Air, "Air temperature along it.", "45 °C");
 
-    private static readonly Field<Given<Metres>> Apart = new("apart", Sensible.Gap, "Gap between its cables and the mains beside it.", "60 mm");
-    private static readonly Field<Given<Metres>> LongestPull = new("longest pull", Sensible.Pull, "The longest stretch between two points from which a cable can be pulled.", "26 m");
+    private static readonly Field<Given<Metres>> Apart = new("apart", () => Sensible.Gap, "Gap between its cables and the mains beside it.", "60 mm");
+    private static readonly Field<Given<Metres>> LongestPull = new("longest pull", () => Sensible.Pull, "The longest stretch between two points from which a cable can be pulled.", "26 m");
     private static readonly Field<int> Bends = new("bends", new CountShape(0, 20), "The most right-angle bends between two such points.", "2");
-    private static readonly Field<Given<Metres>> BendRadius = new("bend radius", Sensible.Gap, "Radius of its tightest bend.", "160 mm");
+    private static readonly Field<Given<Metres>> BendRadius = new("bend radius", () => Sensible.Gap, "Radius of its tightest bend.", "160 mm");
 
     /// <summary>The pathways by name.</summary>
     public static MapShape<IReadOnlyList<string>, Pathway> Map { get; } = Named.Map(

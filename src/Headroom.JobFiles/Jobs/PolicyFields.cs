@@ -33,20 +33,21 @@ internal static class PolicyFields
 
     private static readonly Field<DateOnly> PricesAsOf = new("prices-as-of", Shapes.Day, "The day on which the prices were right.", "2026-11-20");
 
-    private static readonly Field<Given<Share>> CableWaste = new("cable waste", Sensible.Waste, "What is bought beyond the measured lengths of cable; 10 % without it.", "10 %");
+    private static readonly Field<Given<Share>> CableWaste = new("cable waste", () => Sensible.Waste, "What is bought beyond the measured lengths of cable; 10 % without it.", "10 %");
 
-    private static readonly Field<Given<Share>> CallsLost = new("calls lost", Sensible.CallsLost, "Share of calls that may find no way out in the busy hour; 1 % without it.", "1 %");
+    private static readonly Field<Given<Share>> CallsLost = new("calls lost", () => Sensible.CallsLost, "Share of calls that may find no way out in the busy hour; 1 % without it.", "1 %");
 
     /// <summary>The policy.</summary>
-    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, CallsLost, OutageFields.Outage], values => new Policy(
+    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, CallsLost, OutageFields.Outage, FailureFields.Failures], values => new Policy(
         values.Get(Reserve) ?? Policy.None.Reserves,
         values.Get(Growth) ?? Policy.None.Growth,
         values.Maybe(PricesAsOf),
         values.At)
     {
         CableWaste = values.Get(CableWaste),
+        Outage = values.Get(OutageFields.Outage) ?? OutagePolicy.None,
         CallsLost = values.Get(CallsLost),
-        Outage = values.Get(OutageFields.Outage),
+        Failures = values.Get(FailureFields.Failures),
     });
 
     private static Field<Reserve> Kind(string kind, string unit)

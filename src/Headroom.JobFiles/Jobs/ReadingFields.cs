@@ -20,8 +20,8 @@ internal static class ReadingFields
     private static readonly Field<bool> AtMost = new("at most", Shapes.Yes, "Whether the value is only known to be no more than this.", "no");
     private static readonly Field<DateOnly> On = new("on", Shapes.Day, "The day.", "2026-11-14");
     private static readonly Field<string> While = new("while", Shapes.Text, "The conditions, in words or as a state such as typical, night or restart.", "sw-1 level 2");
-    private static readonly Field<Given<SoundPressure>> Background = new("background", Sensible.Loudness, "The background of a sound reading.", "38.9 dB(A)");
-    private static readonly Field<Given<Metres>> Distance = new("distance", Sensible.Distance, "How far from its source a sound was taken.", "1 m");
+    private static readonly Field<Given<SoundPressure>> Background = new("background", () => Sensible.Loudness, "The background of a sound reading.", "38.9 dB(A)");
+    private static readonly Field<Given<Metres>> Distance = new("distance", () => Sensible.Distance, "How far from its source a sound was taken.", "1 m");
     private static readonly Field<string> Method = new("method", Shapes.Text, "How it was taken, such as the reference method of a fibre tester.", "one-cord reference");
     private static readonly Field<string> Direction = new("direction", Shapes.Text, "From which end it was taken.", "from the closet");
     private static readonly Field<string> Pair = new("pair", Shapes.Words("1-2", "3-6", "4-5", "7-8"), "The pair of the cable, as on the plug.", "1-2");

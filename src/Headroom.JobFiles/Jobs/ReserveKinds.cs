@@ -30,6 +30,8 @@ internal static class ReserveKinds
         ["sound"] = Decibels.Units,
         ["temperature"] = Kelvins.Units,
         ["runtime"] = Seconds.Units,
+        ["apparent"] = VoltAmperes.Units,
+        ["back"] = Seconds.Units,
         ["uplink"] = BitsPerSecond.Units,
         ["port speed"] = BitsPerSecond.Units,
         ["recording"] = Seconds.Units,

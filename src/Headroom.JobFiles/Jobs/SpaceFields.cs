@@ -8,7 +8,7 @@ namespace Headroom.JobFiles.Jobs;
 /// <summary>Rooms, cupboards, yards.</summary>
 internal static class SpaceFields
 {
-    private static readonly Field<Given<Size>> Size = new("size", Boxes.Room, "Inner length, width and height.", "6 x 5 x 2.7 m");
+    private static readonly Field<Given<Size>> Size = new("size", () => Boxes.Room, "Inner length, width and height.", "6 x 5 x 2.7 m");
 
     private static readonly Field<string> Kind = new(
         "kind",
@@ -19,8 +19,8 @@ internal static class SpaceFields
         "reception");
 
     private static readonly Field<string> Surfaces = new("surfaces", Shapes.Words("hard", "average", "soft"), "How its surfaces take sound.", "average");
-    private static readonly Field<Given<Seconds>> Reverberation = new("reverberation", Sensible.Reverberation, "Measured reverberation time T60.", "0.6 s");
-    private static readonly Field<Given<SoundPressure>> Background = new("background", Sensible.Loudness, "Sound level with all equipment off.", "39 dB(A) measured");
+    private static readonly Field<Given<Seconds>> Reverberation = new("reverberation", () => Sensible.Reverberation, "Measured reverberation time T60.", "0.6 s");
+    private static readonly Field<Given<SoundPressure>> Background = new("background", () => Sensible.Loudness, "Sound level with all equipment off.", "39 dB(A) measured");
 
     private static readonly Field<IReadOnlyDictionary<string, Given<Celsius>>> Temperature = new(
         "temperature",
@@ -34,7 +34,7 @@ internal static class SpaceFields
         "{weekday: 24 °C, summer: 28 °C, weekend: 32 °C}");
 
     private static readonly Field<string> Floor = new("floor", Shapes.Text, "The floor it lies on.", "ground floor");
-    private static readonly Field<Given<Spot>> Corner = new("corner", Boxes.Corner, "Where its corner lies in the plan of the building.", "12 x 4.5 m");
+    private static readonly Field<Given<Spot>> Corner = new("corner", () => Boxes.Corner, "Where its corner lies in the plan of the building.", "12 x 4.5 m");
     private static readonly Field<string> Walls = new("walls", Shapes.Text, "What the walls of a cupboard are made of.", "16 mm board");
 
     private static readonly Field<IReadOnlyList<string>> Exposed = new(
@@ -53,7 +53,7 @@ internal static class SpaceFields
 
     private static readonly Field<string> Beside = new("beside", Shapes.Name("a space"), "The space that the faces of a cupboard look into.", "reception");
 
-    private static readonly Field<Given<Decibels>> Reduction = new("reduction", Sensible.Loss, "Sound reduction of the walls of a cupboard.", "25 dB");
+    private static readonly Field<Given<Decibels>> Reduction = new("reduction", () => Sensible.Loss, "Sound reduction of the walls of a cupboard.", "25 dB");
 
     /// <summary>The spaces by name.</summary>
     public static MapShape<IReadOnlyList<string>, Space> Map { get; } = Named.Map(

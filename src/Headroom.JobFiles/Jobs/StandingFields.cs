@@ -8,7 +8,7 @@ namespace Headroom.JobFiles.Jobs;
 internal static class StandingFields
 {
     private static readonly Field<string> In = new("in", Shapes.Name("a space or rack"), "The space or rack it stands in.", "A");
-    private static readonly Field<Given<Spot>> Spot = new("at", Boxes.Spot, "The spot in the space.", "1.1 x 0.6 x 0.8 m");
+    private static readonly Field<Given<Spot>> Spot = new("at", () => Boxes.Spot, "The spot in the space.", "1.1 x 0.6 x 0.8 m");
     private static readonly Field<int> Unit = new("unit", new CountShape(1, 60), "The lowest rack unit it fills, from the bottom.", "3");
 
     /// <summary>The standby supply that feeds it.</summary>

@@ -7,40 +7,40 @@ namespace Headroom.JobFiles.Jobs;
 internal static class SurveyFields
 {
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Space>>> Spaces = new(
-        "spaces", SpaceFields.Map, "Rooms, cupboards, yards, by the name people say.", "{reception: {size: 6 x 5 x 2.7 m, kind: reception}}");
+        "spaces", () => SpaceFields.Map, "Rooms, cupboards, yards, by the name people say.", "{reception: {size: 6 x 5 x 2.7 m, kind: reception}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Listener>>> Listeners = new(
-        "listeners", ListenerFields.Map, "People who must not be disturbed.", "{desk: {in: reception, at: 2.2 x 1.4 x 1.2 m, limit: 40 dB(A)}}");
+        "listeners", () => ListenerFields.Map, "People who must not be disturbed.", "{desk: {in: reception, at: 2.2 x 1.4 x 1.2 m, limit: 40 dB(A)}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Rack>>> Racks = new(
-        "racks", RackFields.Map, "Racks and wall cabinets.", "{A: {in: cupboard, height: 12 U}}");
+        "racks", () => RackFields.Map, "Racks and wall cabinets.", "{A: {in: cupboard, height: 12 U}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Pathway>>> Pathways = new(
-        "pathways", PathwayFields.Map, "Conduits, trays and other ways of cables.", "{loft: {kind: conduit, inside: 35.1 mm}}");
+        "pathways", () => PathwayFields.Map, "Conduits, trays and other ways of cables.", "{loft: {kind: conduit, inside: 35.1 mm}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Drop>>> Drops = new(
-        "drops", DropFields.Map, "Outlets with their cables.", "{K-01..K-12: {from: cupboard, to: reception, length: 31 m}}");
+        "drops", () => DropFields.Map, "Outlets with their cables.", "{K-01..K-12: {from: cupboard, to: reception, length: 31 m}}");
 
     private static readonly Field<IReadOnlyList<Entry<EndpointKey, EndpointDraft>>> Endpoints = new(
-        "endpoints", EndpointFields.Map, "What is connected, one by one or counted.", "{ap-1: {model: hazel, drop: K-01}, 12 x phone: {near: reception}}");
+        "endpoints", () => EndpointFields.Map, "What is connected, one by one or counted.", "{ap-1: {model: hazel, drop: K-01}, 12 x phone: {near: reception}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Partition>>> Partitions = new(
-        "partitions", PartitionFields.Map, "Walls between spaces, as far as sound goes through them.", "{back-wall: {between: [reception, kennels], area: 14 m2, reduction: 38 dB}}");
+        "partitions", () => PartitionFields.Map, "Walls between spaces, as far as sound goes through them.", "{back-wall: {between: [reception, kennels], area: 14 m2, reduction: 38 dB}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Screen>>> Screens = new(
-        "screens", ScreenFields.Map, "Desks, counters and screens behind whose edge something stands.", "{counter: {in: reception, kind: screen, from: 2 x 1 x 1.1 m, to: 4 x 1 x 1.1 m}}");
+        "screens", () => ScreenFields.Map, "Desks, counters and screens behind whose edge something stands.", "{counter: {in: reception, kind: screen, from: 2 x 1 x 1.1 m, to: 4 x 1 x 1.1 m}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Noise>>> Noises = new(
-        "noises", NoiseFields.Map, "Equipment of the client's own that is heard, such as a printer.", "{copier: {in: reception, at: 4.1 x 0.5 x 0.8 m, power: 5.2 B declared}}");
+        "noises", () => NoiseFields.Map, "Equipment of the client's own that is heard, such as a printer.", "{copier: {in: reception, at: 4.1 x 0.5 x 0.8 m, power: 5.2 B declared}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Line>>> Lines = new(
-        "lines", LineFields.Map, "Lines that lead out of the house, by the name that uplinks lead to.", "{line: {down: 250 Mb/s, up: 40 Mb/s}}");
+        "lines", () => LineFields.Map, "Lines that lead out of the house, by the name that uplinks lead to.", "{line: {down: 250 Mb/s, up: 40 Mb/s}}");
 
     /// <summary>The survey when nobody has written any.</summary>
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Lines, Endpoints], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Spaces, Partitions, Listeners, Screens, Noises, Racks, Pathways, Drops, Lines, Endpoints, OutageFields.Line], Build)
     {
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
@@ -54,6 +54,7 @@ internal static class SurveyFields
         Named.Each(values.Get(Drops), (drop, name, at) => drop with { Id = name, At = at }, values.Reader),
         EndpointRows.Read(values.Get(Endpoints), values.Reader))
     {
+        Line = values.Get(OutageFields.Line) ?? LineBoxes.None,
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
         Lines = Named.Each(values.Get(Lines), (line, name, at) => line with { Id = name, At = at }, values.Reader),

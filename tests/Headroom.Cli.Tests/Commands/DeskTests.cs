@@ -9,7 +9,7 @@ public sealed class DeskTests
     {
         using var closed = new ClosedPipe();
         using var error = new StringWriter();
-        var desk = new Desk(closed, error, () => Stream.Null, new Pen(Unicode: true, Colour: false), new DateOnly(2026, 11, 25));
+        var desk = new Desk(closed, error, () => Stream.Null, new Pen(Unicode: true, Colour: false), () => new DateOnly(2026, 11, 25));
         Assert.Equal((0, ""), (Shell.Run(["--help"], desk), error.ToString()));
     }
 
@@ -18,7 +18,7 @@ public sealed class DeskTests
     {
         using var output = new StringWriter();
         using var error = new StringWriter { NewLine = "\n" };
-        var desk = new Desk(output, error, () => throw new InvalidOperationException("secret"), new Pen(Unicode: true, Colour: false), new DateOnly(2026, 11, 25));
+        var desk = new Desk(output, error, () => throw new InvalidOperationException("secret"), new Pen(Unicode: true, Colour: false), () => new DateOnly(2026, 11, 25));
         Assert.Equal((2, ""), (Shell.Run(["check", "-"], desk), output.ToString()));
         Assert.StartsWith("headroom: this is a fault of headroom itself, not of the job (InvalidOperationException).", error.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", error.ToString(), StringComparison.Ordinal);

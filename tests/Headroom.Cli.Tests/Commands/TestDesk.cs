@@ -10,7 +10,7 @@ internal static class TestDesk
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var desk = new Desk(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(input)), new Pen(Unicode: true, Colour: false), new DateOnly(2026, 11, 25));
+        var desk = new Desk(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(input)), new Pen(Unicode: true, Colour: false), () => new DateOnly(2026, 11, 25));
         var code = Shell.Run(arguments, desk);
         return new(code, output.ToString(), error.ToString());
     }

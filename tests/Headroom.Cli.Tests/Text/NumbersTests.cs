@@ -47,6 +47,10 @@ public sealed class NumbersTests
         Assert.Equal(["", "no limit", "5"], Numbers.Together([null, double.PositiveInfinity, 5]));
 
     [Fact]
+    public void A_number_too_small_for_decimals_is_told_by_its_exponent() =>
+        Assert.Equal("4e-10", Numbers.Together([0.01, 4e-10])[1]);
+
+    [Fact]
     public void No_number_that_counts_is_shown_as_zero() => Gen.Select(Gen.Double[-1e5, 1e5], Gen.Double[-1, 1]).Sample((great, small) =>
     {
         foreach (var (text, number) in Numbers.Together([great, small]).Zip([great, small]))

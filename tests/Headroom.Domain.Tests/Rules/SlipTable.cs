@@ -141,6 +141,12 @@ internal static class SlipTable
             ["more service in hot places than in all"] = (RuleCodes.HotBeyondAll, s => s.Fleet.Add(new("wren", 9, Made.Of(new Seconds(1e9)), 2, Made.Of(new Seconds(2e9)), 1, 0, null, null, s.Here()))),
             ["an uplink to a line that is not surveyed"] = (RuleCodes.UnknownLine, s => s.Lines.Add(new("gate", null, null, null, s.Here()))),
             ["a fleet of no model"] = (RuleCodes.UnknownFleet, s => s.Fleet.Add(new("wern", 9, null, null, null, null, null, null, null, s.Here()))),
+            ["something kept that is not there"] = (RuleCodes.UnknownKept, s => s.Policy = s.Policy with { Outage = new(null, ["phon"], null) }),
+            ["high priority switched off before low"] = (RuleCodes.ShedOrder, s => First(s, d => d with
+            {
+                Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300))), new(Priority.Low, Made.Of(new Seconds(900)))] }],
+            })),
+            ["high priority switched off and low never"] = (RuleCodes.ShedOrder, s => First(s, d => d with { Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300)))] }] })),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
             ["a run of nothing"] = (RuleCodes.ShortRun, s => s.Drop("K-04", 0.3)),

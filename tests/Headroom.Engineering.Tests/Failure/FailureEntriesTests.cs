@@ -12,7 +12,7 @@ public sealed class FailureEntriesTests
         + "uplinks: [{from: sw-1/8, to: line}, {from: sw-2/8, to: sw-1/7}], patch: {ap-1: sw-1/1, ap-2: sw-2/1, ap-3: sw-2/2, t-1: sw-2/3}";
 
     private static Ledger Study(string outage, string design = Design, string lines = "lines: {line: {down: 300 Mb/s, up: 100 Mb/s, works: 99.9 %}}") =>
-        NetworkJob.Study(Endpoints, design, lines, $"policy: {{outage: {{{outage}}}}}");
+        NetworkJob.Study(Endpoints, design, lines, $"policy: {{failures: {{{outage}}}}}");
 
     [Theory]
     [InlineData("sw-1", 4)]

@@ -48,5 +48,14 @@ public sealed class CatalogueTests
         Assert.True(loaded.Findings.Any(f => f.ToString().Contains(expected, StringComparison.Ordinal)), string.Join('\n', loaded.Findings));
     }
 
+    [Fact]
+    public void A_word_of_a_sentence_is_no_origin()
+    {
+        var own = CatalogueFiles.Parse("catalogue: 1\nendpoints:\n  lantern: {about: draws are as declared, kind: phone, power: none, draws: {typical: 3 W declared}}\n", "own.yaml", Catalogue.Empty).Value!;
+        var facts = CatalogueFiles.Facts(own, "endpoints", "lantern").ToDictionary(fact => fact.Path);
+        Assert.Equal(("draws are as declared", ""), (facts["about"].Value, facts["about"].Origin));
+        Assert.Equal(("3 W", "declared"), (facts["draws.typical"].Value, facts["draws.typical"].Origin));
+    }
+
     private static string Told(string kind, Catalogue catalogue, string id) => string.Join('\n', CatalogueFiles.Facts(catalogue, kind, id).Select(fact => fact.ToString()));
 }

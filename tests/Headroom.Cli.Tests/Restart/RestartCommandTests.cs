@@ -1,0 +1,48 @@
+using System.Text.Json;
+using Headroom.Cli.Tests.Commands;
+using Headroom.Cli.Text;
+
+namespace Headroom.Cli.Tests.Restart;
+
+public sealed class RestartCommandTests
+{
+    private static readonly string Job = Repository.PathOf("examples/barn-vets/job.yaml");
+
+    [Fact]
+    public void It_tells_who_is_up_when_and_who_stays_dark()
+    {
+        var result = TestDesk.Run(["restart", Job]);
+        Assert.Equal((1, ""), (result.ExitCode, result.Err));
+        Assert.Contains("sw-1 is up, has 217 W for its ports", result.Out, StringComparison.Ordinal);
+        Assert.Contains("dark: phone-1, phone-2, phone-3, phone-4, phone-5, till", result.Out, StringComparison.Ordinal);
+        Assert.All(result.Out.Split('\n'), line => Assert.True(Columns.Of(line) <= Pen.Columns, line));
+    }
+
+    [Fact]
+    public void Where_all_come_up_it_ends_with_0_and_says_when_the_phones_ring()
+    {
+        var result = TestDesk.Run(["restart", Job, "--design", "mended"]);
+        Assert.Equal(0, result.ExitCode);
+        Assert.Contains("phone     back at 3:30", result.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void As_json_it_has_the_moments_of_every_port_and_the_steps_of_the_watts()
+    {
+        var result = TestDesk.Run(["restart", Job, "--format", "json"]);
+        using var json = JsonDocument.Parse(result.Out);
+        var unit = json.RootElement.GetProperty("units")[0];
+        Assert.Equal("headroom-restart/1", json.RootElement.GetProperty("format").GetString());
+        Assert.Equal(16, unit.GetProperty("ports").GetArrayLength());
+        Assert.Equal(20, unit.GetProperty("steps").GetArrayLength());
+        Assert.Equal(JsonValueKind.Null, unit.GetProperty("ports")[15].GetProperty("on").ValueKind);
+    }
+
+    [Fact]
+    public void A_design_that_is_not_there_is_refused()
+    {
+        var result = TestDesk.Run(["restart", Job, "--design", "mendd"]);
+        Assert.Equal((2, ""), (result.ExitCode, result.Out));
+        Assert.Contains("did you mean mended?", result.Err, StringComparison.Ordinal);
+    }
+}

@@ -41,7 +41,7 @@ public sealed record Policy(
         ["port speed"] = "Mb/s",
         ["switching"] = "%",
         ["recording"] = "d",
-        ["dark"] = "endpoints",
+        ["dark"] = "ports",
         ["outage"] = "h",
         ["spares"] = "pieces",
         ["fibre"] = "dB",

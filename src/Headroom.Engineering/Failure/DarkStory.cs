@@ -7,11 +7,11 @@ namespace Headroom.Engineering.Failure;
 internal sealed class DarkStory(FailureEffect effect, Reserve reserve) : PlainStory(reserve)
 {
     /// <inheritdoc/>
-    public override Working Work(LedgerEntry entry) => Of(effect, [new("most that may be lost", entry.Limit, "endpoints", "policy, failures"), ReserveInput(entry)]);
+    public override Working Work(LedgerEntry entry) => Of(effect, [new("most that may be lost", entry.Limit, "ports", "policy, failures"), ReserveInput(entry)]);
 
     /// <inheritdoc/>
     public override IReadOnlyList<Holds> Holds(LedgerEntry entry) => entry is { Limit: { } limit, Demand: { } demand }
-        ? [new("endpoints that hang on it", "endpoints", demand, Math.Floor(limit + 1e-9), Kept(limit) is >= 0 and var kept ? Math.Floor(kept + 1e-9) : null)]
+        ? [new("endpoints that hang on it", "ports", demand, Math.Floor(limit + 1e-9), Kept(limit) is >= 0 and var kept ? Math.Floor(kept + 1e-9) : null)]
         : [];
 
     /// <summary>The working of an effect.</summary>

@@ -9,7 +9,7 @@ internal static class FailureAnswers
     public static IEnumerable<Answer> Of(FailureResult result)
     {
         var single = result.Effects.Where(effect => effect.Lost > 1).OrderByDescending(effect => effect.Lost).ToList();
-        if (single.Count == 0)
+        if (single.Count < 2)
             yield break;
         var worst = single[0];
         var rest = single.Skip(1).Take(5).Select(effect => $"{effect.Subject} {effect.Lost}").ToList();

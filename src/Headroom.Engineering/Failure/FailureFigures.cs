@@ -13,7 +13,7 @@ internal static class FailureFigures
         foreach (var effect in result.Effects)
         {
             if (effect.Lost > 1)
-                yield return new Figure($"{FailureLedger.Discipline}/{effect.Subject}/lost-with-it", effect.Subject, $"endpoints lost when this {effect.What} fails", effect.Lost, "", null, () => DarkStory.Of(effect, []));
+                yield return new Figure($"{FailureLedger.Discipline}/{effect.Subject}/lost-with-it", effect.Subject, "endpoints lost when it fails", effect.Lost, "", null, () => DarkStory.Of(effect, []));
         }
     }
 }

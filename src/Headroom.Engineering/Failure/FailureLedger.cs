@@ -44,7 +44,7 @@ public static class FailureLedger
         var studied = Judge.Known(effect.Lost, most, reserve.Of(most));
         return new()
         {
-            Discipline = Discipline, Subject = effect.Subject, Quantity = "dark", What = "lost when it fails", Unit = "endpoints", Kind = "dark",
+            Discipline = Discipline, Subject = effect.Subject, Quantity = "dark", What = "lost when it fails", Unit = "ports", Kind = "dark",
             Demand = effect.Lost, Limit = most, Reserve = reserve.Of(most), Studied = studied,
             Advice = studied is Verdict.Short or Verdict.Tight ? Spread : [],
             Story = new DarkStory(effect, reserve),

@@ -19,7 +19,7 @@ internal sealed class ThroughStory(TrafficResult result, SwitchTraffic at, bool 
             inputs,
             [
                 new("at a busy moment", "the sum over its ports", entry.Demand, entry.Unit),
-                new("with all ports full", frames ? "frames of 64 octets" : "both ways", entry.Peak, entry.Unit),
+                new("all ports full", frames ? "64 octets each" : "both ways", entry.Peak, entry.Unit),
             ],
             "sums of port rates: common definition, no source; frames by IEEE 802.3, 4.4.2, from memory");
     }

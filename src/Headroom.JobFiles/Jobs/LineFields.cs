@@ -13,8 +13,8 @@ internal static class LineFields
 
     /// <summary>The lines by name.</summary>
     public static MapShape<IReadOnlyList<string>, Line> Map { get; } = Named.Map(
-        "line",
-        new ObjectShape<Line>("line", [Down, Up, Works], values => new Line("", values.Get(Down), values.Get(Up), values.Get(Works), values.At))
+        "outside line",
+        new ObjectShape<Line>("outside line", [Down, Up, Works], values => new Line("", values.Get(Down), values.Get(Up), values.Get(Works), values.At))
         {
             About = "A line that leads out of the house. Uplinks lead to it by its name.",
         },

@@ -8,9 +8,6 @@ internal static class ReserveKinds
     /// <summary>A number of ports; it may stand without a unit.</summary>
     public static UnitTable Ports { get; } = new("a number of ports", [new Unit("ports", 1, 0, "port", "")]);
 
-    /// <summary>A number of endpoints; it may stand without a unit.</summary>
-    public static UnitTable Endpoints { get; } = new("a number of endpoints", [new Unit("endpoints", 1, 0, "endpoint", "")]);
-
     /// <summary>A number of spares; it may stand without a unit.</summary>
     public static UnitTable Pieces { get; } = new("a number of pieces", [new Unit("pieces", 1, 0, "piece", "")]);
 
@@ -35,7 +32,7 @@ internal static class ReserveKinds
         ["uplink"] = BitsPerSecond.Units,
         ["port speed"] = BitsPerSecond.Units,
         ["recording"] = Seconds.Units,
-        ["dark"] = Endpoints,
+        ["dark"] = Ports,
         ["outage"] = Seconds.Units,
         ["spares"] = Pieces,
         ["fibre"] = Decibels.Units,

@@ -47,8 +47,8 @@ internal static class CompareFailures
                 : $"Not enough data: {one.Failures + other.Failures} failures in all, {RateComparison.EnoughFailures} are the least; the one fails more often with {new Told(more, "%")}.",
             figures,
             [
-                new("the one", $"{one.Failures} in {Words.Of(one.Hours)} h", 1e6 * one.Rate, "in a million h"),
-                new("the other", $"{other.Failures} in {Words.Of(other.Hours)} h", 1e6 * other.Rate, "in a million h"),
+                new("the one, in 10⁶ h", $"{one.Failures} in {Words.Of(one.Hours)} h", 1e6 * one.Rate, ""),
+                new("the other, in 10⁶ h", $"{other.Failures} in {Words.Of(other.Hours)} h", 1e6 * other.Rate, ""),
                 new("by chance", "two-sided, exact", chance, "%"),
             ])
         {

@@ -24,7 +24,7 @@ internal sealed class ThroughEntries(TrafficResult result, Policy policy)
 
         if (model.Forwarding is { } forwarding)
         {
-            var entry = new TrafficDraft(at.Node.Id, "frames", "frames passed on", "Mframes/s", "switching")
+            var entry = new TrafficDraft(at.Node.Id, "frames", "frames passed on", "Mpps", "switching")
                 .With(at.FramesPerSecond / 1e6, forwarding.Value.Value / 1e6, _reserve, new ThroughStory(result, at, true, _reserve), parts);
             entries.Add(Told(entry, at) with { Peak = SwitchCapacity.FramesPerSecond(Ports(at)) / 1e6, Assumed = Frames });
         }

@@ -11,7 +11,7 @@ internal static class Oversubscribed
 
     private static readonly SumOutput Ratio = new("ratio", "", "how often the ports would fill the uplinks");
     private static readonly SumOutput Capacity = new("capacity", "Gb/s", "switching capacity with all ports full, both ways");
-    private static readonly SumOutput Frames = new("frames", "Mframes/s", "frames of 64 octets with all ports full");
+    private static readonly SumOutput Frames = new("frames", "Mpps", "frames of 64 octets with all ports full");
 
     /// <summary>The sum.</summary>
     public static Sum Sum { get; } = new()

@@ -89,6 +89,27 @@ public static class CautionTable
         "a link through the air is short or tight, so that its radio is to be aimed again or exchanged",
         "people trained for work at height, under the local code");
 
+    /// <summary>Fanless boxes on each other.</summary>
+    public static Caution HotStack { get; } = new(
+        "HOT-STACK",
+        "Two boxes without fans lie on each other: each warms the other far beyond any rating, and their cases can burn a hand. Keep a rack unit free between them.",
+        "two units without fans touch",
+        "whoever fits them; let them cool before moving them");
+
+    /// <summary>Cutting vents.</summary>
+    public static Caution CutVents { get; } = new(
+        "CUT-VENTS",
+        "Before a vent is cut or a cupboard opened: it may be part of a wall that keeps fire or smoke back, cables may lie behind it, and what leaves it is heard in the room.",
+        "air in a cupboard is too warm, so that vents or a fan are advised",
+        "whoever answers for the building, under the local fire code; mains wiring only by a licensed person");
+
+    /// <summary>Opening a case to change a fan.</summary>
+    public static Caution OpenCase { get; } = new(
+        "OPEN-CASE",
+        "Mains voltage inside the case, and capacitors that hold some 325 V after it is unplugged. Opening it ends its safety approval and mostly its warranty; guards and every earth screw go back, and whoever changed it answers for it.",
+        "a fan of a switch was changed, or is to be",
+        "the maker's service or a person trained for it, under the local rules for repaired equipment");
+
     /// <summary>Batteries to be changed or added.</summary>
     public static Caution Battery { get; } = new(
         "BATTERY",
@@ -96,7 +117,38 @@ public static class CautionTable
         "a battery is past its life, or more minutes on battery are wanted",
         "a person instructed by the maker's manual, under the local code");
 
+    /// <summary>A rack on a wall.</summary>
+    public static Caution WallLoad { get; } = new(
+        "WALL-LOAD",
+        "What hangs on a wall can come down on somebody: board and hollow block hold a fraction of what brick holds. Know the wall, use the fixing made for it, and pull before you load.",
+        "a rack is fixed to a wall",
+        "a person who knows the wall and its fixing, under the local code");
+
+    /// <summary>A heavy unit.</summary>
+    public static Caution HeavyLift { get; } = new(
+        "HEAVY-LIFT",
+        "A unit here is too heavy for one person to lift onto rails: two people, or take its batteries out first, and mount it lowest.",
+        "a unit in a rack weighs more than 18 kg",
+        "two people");
+
+    /// <summary>A rack that is fixed to nothing.</summary>
+    public static Caution TipOver { get; } = new(
+        "TIP-OVER",
+        "This rack is fixed to nothing: it can tip when something heavy is pulled out. Fill it from the bottom and fix it before anything is hung high.",
+        "a rack is fixed to nothing",
+        "whoever fills it, not alone");
+
+    /// <summary>Too few outlets, or too much current.</summary>
+    public static Caution OutletStrip { get; } = new(
+        "OUTLET-STRIP",
+        "One strip plugged into another, or loaded beyond its rating, can catch fire. Use one strip with enough places on one outlet; outlets and circuits are added by a licensed person.",
+        "more plugs than outlets, or more current than a strip of outlets may carry",
+        "a licensed person under the local code, for anything behind the outlet");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Caution> All { get; } =
-        [AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, Battery, Height];
+        [
+            AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, HotStack, CutVents, OpenCase, Battery,
+            WallLoad, HeavyLift, TipOver, OutletStrip, Height,
+        ];
 }

@@ -2,10 +2,15 @@ using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Acoustics;
+using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
 using Headroom.Engineering.Failure;
+using Headroom.Engineering.Heat;
+using Headroom.Engineering.MeasuredDraws;
+using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Readings;
 using Headroom.Engineering.Reliability;
 using Headroom.Engineering.Standby;
@@ -19,8 +24,9 @@ public static class Study
     /// <summary>The disciplines there are, in the order in which they are worked out.</summary>
     public static IReadOnlyList<string> Disciplines { get; } =
     [
-        PowerLedger.Discipline, CablingLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
         TrafficLedger.Discipline, FailureLedger.Discipline, ReliabilityLedger.Discipline,
+        RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline,
     ];
 
     /// <summary>Studies one design of a job.</summary>
@@ -39,7 +45,7 @@ public static class Study
         var (figures, answers) = (new List<Func<IEnumerable<Figure>>>(), new List<Func<IEnumerable<Answer>>>());
         var board = new ReadingBoard(job);
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
-        var power = PowerStudy.Of(bound);
+        var power = PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings));
         if (wanted.Contains(PowerLedger.Discipline))
         {
             entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
@@ -54,9 +60,17 @@ public static class Study
             figures.Add(() => CablingFigures.Of(cabling));
         }
 
-        if (wanted.Contains(AcousticLedger.Discipline))
+        var heat = wanted.Contains(HeatLedger.Discipline) || wanted.Contains(AcousticLedger.Discipline) ? HeatOf(bound, power) : null;
+        if (heat is not null && wanted.Contains(HeatLedger.Discipline))
         {
-            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id));
+            entries.AddRange(board.Beside(HeatLedger.Entries(heat), new HeatExpectations(heat)));
+            figures.Add(() => HeatFigures.Of(heat));
+            answers.Add(() => HeatAnswers.Of(heat));
+        }
+
+        if (heat is not null && wanted.Contains(AcousticLedger.Discipline))
+        {
+            var sound = AcousticStudy.Of(bound, id => LoadOf(power, id), new InletAir(heat.InletOf, heat.CasesOf));
             entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
             figures.Add(() => AcousticFigures.Of(sound));
             answers.Add(() => AcousticAnswers.Of(sound));
@@ -95,6 +109,26 @@ public static class Study
             answers.Add(() => ReliabilityAnswers.Of(fleet));
         }
 
+        if (wanted.Contains(RackingLedger.Discipline))
+        {
+            var racking = RackingStudy.Of(bound, id => MainsHandover.MostWatts(power, id));
+            entries.AddRange(RackingLedger.Entries(racking));
+            answers.Add(() => RackingAnswers.Of(racking));
+        }
+
+        if (wanted.Contains(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
+        {
+            entries.AddRange(AddressingLedger.Entries(addressing));
+            answers.Add(() => AddressingAnswers.Of(addressing));
+        }
+
+        if (wanted.Contains(MoneyLedger.Discipline) && job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
+        {
+            entries.AddRange(MoneyLedger.Entries(money));
+            figures.Add(() => MoneyFigures.Of(money));
+            answers.Add(() => MoneyAnswers.Of(money));
+        }
+
         return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
         {
             LooseOverrulings = Loose(job.Overrulings, entries),
@@ -111,7 +145,7 @@ public static class Study
     {
         var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
-        return StandbyStudy.Of(bound, PowerStudy.Of(bound));
+        return StandbyStudy.Of(bound, PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings)));
     }
 
     /// <summary>The whole design that a request means.</summary>
@@ -125,6 +159,12 @@ public static class Study
     }
 
     private static LateList<T> Late<T>(List<Func<IEnumerable<T>>> of) => new(() => [.. of.SelectMany(make => make())]);
+
+    private static HeatResult HeatOf(BoundDesign bound, PowerResult power)
+    {
+        var loads = new HeatLoads(power);
+        return HeatStudy.Of(bound, new HeatInputs(loads.Of, loads.In));
+    }
 
     private static SwitchLoad LoadOf(PowerResult power, string id)
     {

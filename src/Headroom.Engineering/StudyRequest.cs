@@ -1,3 +1,5 @@
+using Headroom.Domain.Jobs;
+
 namespace Headroom.Engineering;
 
 /// <summary>What is to be studied of a job.</summary>
@@ -7,6 +9,9 @@ namespace Headroom.Engineering;
 /// <param name="Only">The disciplines wanted; null for all.</param>
 public sealed record StudyRequest(string? Design, DateOnly On, IReadOnlyList<CountAs> Counts, IReadOnlyList<string>? Only)
 {
+    /// <summary>Watts that the firm read at this and other sites; empty when none are at hand.</summary>
+    public IReadOnlyList<FirmReading> FirmReadings { get; init; } = [];
+
     /// <summary>A study of the chosen design with every discipline.</summary>
     /// <param name="on">The day for which it is worked out.</param>
     /// <returns>The request.</returns>

@@ -1,3 +1,5 @@
+using Headroom.References.Tests.MeasuredDraws;
+using Headroom.References.Tests.Office;
 using Headroom.References.Tests.PowerAndCabling;
 using Headroom.References.Tests.Sound;
 using Headroom.References.Tests.Standby;
@@ -36,6 +38,9 @@ internal static class PrintedTables
         .. StandbyTables.All,
         new("Failures, spares, availability (runtime 2)", "reliability", Runtime.ReliabilityFigures.Work) { Reference = "runtime" },
         new("Traffic (runtime 3)", "traffic", Runtime.TrafficFigures.Work) { Reference = "runtime" },
+        .. MeasuredTables.All,
+        new("Addresses (runtime 4)", "runtime-addresses", AddressFigures.Work) { Reference = "runtime" },
+        new("Money (runtime 7)", "runtime-money", MoneyFigures.Work) { Reference = "runtime" },
     ];
 
     /// <summary>For a figure that nothing works out: it fails its test by this name.</summary>

@@ -12,6 +12,7 @@ internal static class CommandList
         new("restart", "tells what happens when the power comes back", RestartCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true },
         new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },
+        new("accept", "sets a cable tester's records beside the drops of a job", AcceptCommand.Build) { ReadsJob = true },
         new("note", "writes down in a job what was measured", NoteCommand.Build) { ReadsJob = true },
         new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build) { ReadsJob = true },
         new("reckon", "works out one sum by itself, without a job", ReckonCommand.Build),

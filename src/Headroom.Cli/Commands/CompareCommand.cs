@@ -57,7 +57,8 @@ internal static class CompareCommand
         FindingsReport.Write(desk.Err, read.Findings);
         if (!read.Ok || models is null)
             return null;
-        var request = asked.Options.Request(asked.Parsed, desk.Today);
+        if (FirmRecord.Add(asked.Options.Request(asked.Parsed, desk.Today), asked.Options.Readings(asked.Parsed), desk) is not { } request)
+            return null;
         var job = swaps.Count > 0 ? read.Value! with { Readings = [] } : read.Value!;
         string?[] designs = swaps.Count > 0 ? [given.ElementAtOrDefault(1)] : [given[1], given[2]];
         var complaints = designs.Select(design => DesignChoice.Complaint(job, request with { Design = design })).OfType<string>().Distinct().ToList();

@@ -18,11 +18,12 @@ internal static class FolderCommand
         FindingsReport.Write(desk.Err, models.Findings);
         if (files.Count == 0)
             desk.Err.WriteLine($"headroom: there is no job.yaml in {folder} and no job file below it; name a job file, or a folder in which jobs lie");
-        if (files.Count == 0 || !models.Ok)
+        var request = FirmRecord.Add(options.Request(parsed, desk.Today), options.Readings(parsed), desk);
+        if (files.Count == 0 || !models.Ok || request is null)
             return ExitCode.NotWorked;
         StudiedFolder studied;
         using (var progress = new Progress(desk.Err, files.Count, desk.SomebodyLooksOn))
-            studied = FolderStudy.Run(folder, files, (models.Value!, options.Request(parsed, desk.Today)), progress.Done);
+            studied = FolderStudy.Run(folder, files, (models.Value!, request), progress.Done);
         desk.Out.Write(options.Format(parsed) switch
         {
             "json" => FolderJson.Write(studied),

@@ -46,7 +46,7 @@ internal static class RestartCommand
             return null;
         var request = asked.Options.Request(asked.Parsed, desk.Today);
         if (DesignChoice.Complaint(read.Value!, request) is not { } complaint)
-            return Study.Outage(read.Value!, models, request);
+            return FirmRecord.Add(request, asked.Options.Readings(asked.Parsed), desk) is { } whole ? Study.Outage(read.Value!, models, whole) : null;
         desk.Err.WriteLine($"headroom: {complaint}");
         return null;
     }

@@ -16,6 +16,8 @@ internal sealed class StudyOptions
     private readonly ValueOption _format = new("--format", "text|json|csv", "text for people, json or csv for programs");
     private readonly ValueOption _catalogue = new("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
 
+    private readonly ValueOption _readings = new("--readings", "FILE", "watts that your firm read at other sites (CSV: site, model, mode, watts); may be repeated", often: true);
+
     /// <summary>Makes the options with their checks.</summary>
     /// <param name="formats">The formats the command can write.</param>
     public StudyOptions(params string[] formats)
@@ -44,6 +46,9 @@ internal sealed class StudyOptions
     /// <summary>The firm's own catalogue files.</summary>
     public IReadOnlyList<string> Catalogues(ParseResult parsed) => _catalogue.All(parsed);
 
+    /// <summary>The firm's own files of readings.</summary>
+    public IReadOnlyList<string> Readings(ParseResult parsed) => _readings.All(parsed);
+
     /// <summary>What is to be worked out.</summary>
     public StudyRequest Request(ParseResult parsed, DateOnly today) => new(
         _design.One(parsed),
@@ -54,9 +59,9 @@ internal sealed class StudyOptions
     /// <summary>The options as given that lead to the same ledger again.</summary>
     public string Again(ParseResult parsed) => string.Join(
         ' ',
-        new[] { _design, _count, _on, _units, _catalogue }.SelectMany(option => option.All(parsed).Select(value => $"{option.Name} {Words.Quoted(value)}")));
+        new[] { _design, _count, _on, _units, _readings, _catalogue }.SelectMany(option => option.All(parsed).Select(value => $"{option.Name} {Words.Quoted(value)}")));
 
-    private IEnumerable<ValueOption> All => [_design, _only, _count, _on, _units, _format, _catalogue];
+    private IEnumerable<ValueOption> All => [_design, _only, _count, _on, _units, _format, _readings, _catalogue];
 
     private static DateOnly? Day(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;

@@ -21,7 +21,7 @@ internal static class Worked
             return null;
         }
 
-        return Study.Run(read.Value!, models, request);
+        return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole ? Study.Run(read.Value!, models, whole) : null;
     }
 
     /// <summary>The exit code a ledger comes to.</summary>

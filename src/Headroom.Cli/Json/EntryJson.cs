@@ -20,6 +20,8 @@ internal static class EntryJson
         json.WriteString("unit", entry.Unit);
         json.WriteString("kind", entry.Kind);
         json.WriteString("sense", Sense(entry.Sense));
+        if (entry.Inside)
+            json.WriteBoolean("inside", true);
         WriteNumbers(json, entry);
         WriteVerdict(json, entry);
         WriteBeside(json, entry);

@@ -44,6 +44,8 @@ internal static class LedgerJson
         json.Number("value", figure.Value);
         json.WriteString("unit", figure.Unit);
         json.WriteString("question", figure.Question);
+        if (figure.Inside)
+            json.WriteBoolean("inside", true);
         if (workings)
             WorkingJson.Write(json, figure.Work());
     }
@@ -53,5 +55,7 @@ internal static class LedgerJson
         json.WriteString("subject", answer.Subject);
         json.WriteString("question", answer.Question);
         json.WriteString("text", answer.Text);
+        if (answer.Inside)
+            json.WriteBoolean("inside", true);
     }
 }

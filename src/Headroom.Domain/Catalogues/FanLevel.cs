@@ -19,4 +19,7 @@ public sealed record FanLevel(
 {
     /// <summary>Its octave bands; null when not known: then a generic spectrum of fans stands in, and says so.</summary>
     public OctaveLevels? Bands { get; init; }
+
+    /// <summary>The air it moves at this level, all fans together [m³/h]; null when not known.</summary>
+    public Given<CubicMetresPerHour>? Flow { get; init; }
 }

@@ -28,6 +28,9 @@ public sealed record StandbyModel(
     /// <summary>True when it gives direct current, as a battery feed for midspans does.</summary>
     public bool GivesDc { get; init; }
 
+    /// <summary>Outlets that its battery feeds; null when not known.</summary>
+    public int? Outlets { get; init; }
+
     /// <summary>What is heard of it; null when not known.</summary>
     public SoundModel? Sound { get; init; }
 

@@ -31,4 +31,7 @@ public sealed record SwitchModel(
 
     /// <summary>The invented name.</summary>
     public string Id => Body.Id;
+
+    /// <summary>The fan model that its maker fits; null when not known or without fans.</summary>
+    public string? Fan { get; init; }
 }

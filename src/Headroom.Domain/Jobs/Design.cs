@@ -21,4 +21,8 @@ public sealed record Design(
     IReadOnlyList<Uplink>? Uplinks,
     IReadOnlyList<Patch> Patch,
     IReadOnlyList<string> Removed,
-    Place At);
+    Place At)
+{
+    /// <summary>Panels, shelves, outlets and the like that are bought for it, by id.</summary>
+    public IReadOnlyList<Fitting> Fittings { get; init; } = [];
+}

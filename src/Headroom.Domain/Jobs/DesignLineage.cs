@@ -31,6 +31,7 @@ public static class DesignLineage
         Injectors = Merge(under.Injectors, over.Injectors, over.Removed, (i => i.Id, InjectorOver)),
         Standby = Merge(under.Standby, over.Standby, over.Removed, (s => s.Id, StandbyOver)),
         Uplinks = over.Uplinks ?? (over.Removed.Contains("uplinks") ? [] : under.Uplinks),
+        Fittings = Merge(under.Fittings, over.Fittings, over.Removed, (f => f.Id, (_, mine) => mine)),
         Patch = Merge(under.Patch, over.Patch, over.Removed, (p => p.What, (_, mine) => mine)),
         Removed = [],
     };
@@ -64,6 +65,7 @@ public static class DesignLineage
         Standing = over.Standing.Over(under.Standing),
         FedBy = over.FedBy ?? under.FedBy,
         Level = over.Level ?? under.Level,
+        Fan = over.Fan ?? under.Fan,
         Setting = over.Setting.Over(under.Setting),
         PassivePorts = over.PassivePorts ?? under.PassivePorts,
     };

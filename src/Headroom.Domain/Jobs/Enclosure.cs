@@ -11,4 +11,7 @@ public sealed record Enclosure(string? Walls, IReadOnlyList<string> Exposed, Giv
 {
     /// <summary>Sound reduction of the walls [dB]; null when not known.</summary>
     public Given<Decibels>? Reduction { get; init; }
+
+    /// <summary>Height between the middles of the low and the high vents [m]; null when not written.</summary>
+    public Given<Metres>? VentsApart { get; init; }
 }

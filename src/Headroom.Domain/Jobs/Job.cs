@@ -26,6 +26,9 @@ public sealed record Job(
     /// <summary>What the firm has in the field, by model; empty when nothing is written.</summary>
     public IReadOnlyList<FleetRow> Fleet { get; init; } = [];
 
+    /// <summary>What the firm charges and wants to keep; null when the job is not about money.</summary>
+    public MoneyTerms? Money { get; init; }
+
     /// <summary>What goods cost in this job, in place of what the catalogue says; empty when nothing is written.</summary>
     public IReadOnlyList<Price> Prices { get; init; } = [];
 }

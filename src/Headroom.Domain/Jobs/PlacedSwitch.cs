@@ -21,4 +21,8 @@ public sealed record PlacedSwitch(
     int? Level,
     PowerSetting Setting,
     IReadOnlyList<int>? PassivePorts,
-    Place At);
+    Place At)
+{
+    /// <summary>The fan model put in place of the maker's; null when nothing was changed.</summary>
+    public string? Fan { get; init; }
+}

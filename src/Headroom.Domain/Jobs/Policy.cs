@@ -33,6 +33,7 @@ public sealed record Policy(
         ["length"] = "m",
         ["sound"] = "dB",
         ["temperature"] = "K",
+        ["air"] = "m3/h",
         ["runtime"] = "min",
         ["apparent"] = "VA",
         ["back"] = "min",
@@ -55,6 +56,9 @@ public sealed record Policy(
         ["bundle"] = "cables",
         ["separation"] = "mm",
         ["money"] = "%",
+        ["outlets"] = "outlets",
+        ["clearance"] = "mm",
+        ["addresses"] = "addresses",
     };
 
     /// <summary>What is bought beyond the measured lengths of cable, as a share of them; null when not written.</summary>

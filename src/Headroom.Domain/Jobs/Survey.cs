@@ -1,3 +1,5 @@
+using Headroom.Domain.Quantities;
+
 namespace Headroom.Domain.Jobs;
 
 /// <summary>What the building dictates, whichever design is chosen.</summary>
@@ -29,4 +31,13 @@ public sealed record Survey(
 
     /// <summary>Equipment of the client's own that is heard.</summary>
     public IReadOnlyList<Noise> Noises { get; init; } = [];
+
+    /// <summary>What is in the racks already: panels, shelves, outlets.</summary>
+    public IReadOnlyList<Fitting> Fittings { get; init; } = [];
+
+    /// <summary>What addresses the site may use; null when nobody has written any.</summary>
+    public AddressPlan? Addresses { get; init; }
+
+    /// <summary>How high above the sea the building stands [m]; null when not written.</summary>
+    public Given<Metres>? Altitude { get; init; }
 }

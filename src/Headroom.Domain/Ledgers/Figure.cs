@@ -8,4 +8,8 @@ namespace Headroom.Domain.Ledgers;
 /// <param name="Unit">Its unit.</param>
 /// <param name="Question">What is missing; null when nothing.</param>
 /// <param name="Work">Works it out on demand.</param>
-public sealed record Figure(string Id, string Subject, string What, double? Value, string Unit, string? Question, Func<Working> Work);
+public sealed record Figure(string Id, string Subject, string What, double? Value, string Unit, string? Question, Func<Working> Work)
+{
+    /// <summary>True when it is for the firm's own eyes: papers for the client leave it out.</summary>
+    public bool Inside { get; init; }
+}

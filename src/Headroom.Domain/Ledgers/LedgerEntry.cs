@@ -60,6 +60,9 @@ public sealed record LedgerEntry
     /// <summary>The verdict that counts: <see cref="Verdict.Clear"/> when overruled, else the study's.</summary>
     public Verdict Verdict => Overruled is null ? Studied : Verdict.Clear;
 
+    /// <summary>True when it is for the firm's own eyes, such as costs and margins: papers for the client leave it out.</summary>
+    public bool Inside { get; init; }
+
     /// <summary>Half the interval of what is left; null when no input has an interval.</summary>
     public double? PlusMinus { get => Known(_plusMinus); init => _plusMinus = value ?? double.NaN; }
 

@@ -42,7 +42,8 @@ internal sealed class DesignView(Design whole, JobNames names)
     /// <summary>All units with where they stand.</summary>
     public IEnumerable<StandingUnit> Units => Whole.Switches.Select(s => new StandingUnit(s.Id, s.Standing, ModelOf(s)?.Body, s.At))
         .Concat(Whole.Injectors.Select(i => new StandingUnit(i.Id, i.Standing, ModelOf(i)?.Body, i.At)))
-        .Concat(Whole.Standby.Select(s => new StandingUnit(s.Id, s.Standing, BodyOf(s), s.At)));
+        .Concat(Whole.Standby.Select(s => new StandingUnit(s.Id, s.Standing, BodyOf(s), s.At)))
+        .Concat(names.Job.Survey.Fittings.Concat(Whole.Fittings).Select(f => new StandingUnit(f.Id, f.Standing, null, f.At) { Own = f.Height }));
 
     /// <summary>The port group that holds a port; null when the model has no such port.</summary>
     public static PortGroup? GroupOf(SwitchModel model, int port) => model.Ports.FirstOrDefault(g => g.First <= port && port <= g.Last);

@@ -20,6 +20,7 @@ internal static class IdRules
         places.Take(survey.Drops, "drop", d => (d.Id, d.At));
         endpoints.Take(survey.Endpoints, "endpoint", e => (e.Id, e.At));
         new Claims(slips).Take(survey.Pathways, "pathway", p => (p.Id, p.At));
+        places.Take(survey.Fittings, "fitting", f => (f.Id, f.At));
         new Claims(slips).Take(names.Job.Designs, "design", d => (d.Id, d.At));
         foreach (var design in names.Job.Designs)
         {
@@ -27,6 +28,7 @@ internal static class IdRules
             units.Take(design.Switches, "switch", s => (s.Id, s.At));
             units.Take(design.Injectors, "injector", i => (i.Id, i.At));
             units.Take(design.Standby, "standby supply", s => (s.Id, s.At));
+            units.Take(design.Fittings, "fitting", f => (f.Id, f.At));
         }
     }
 

@@ -24,6 +24,8 @@ public static class JobRules
         PolicyRules.Check(job.Policy, slips);
         TrafficRules.Check(names, slips);
         OutageRules.Check(names, slips);
+        AddressRules.Check(names, slips);
+        MoneyRules.Check(job, slips);
         LineageRules.Check(names, slips);
         var views = names.Designs.Keys.Select(id => DesignLineage.Whole(job, id)).OfType<Design>()
             .Select(whole => new DesignView(whole, names)).OrderBy(view => view.Likes.Count).ToList();
@@ -49,6 +51,7 @@ public static class JobRules
         UplinkRules.Check(view, names, slips);
         ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
+        StackRules.Check(view, slips);
     }
 
     private static void Ask(JobNames names, IReadOnlyList<DesignView> views, Slips slips)

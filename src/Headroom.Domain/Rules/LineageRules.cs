@@ -54,5 +54,5 @@ internal static class LineageRules
 
     private static HashSet<string> Takeable(Design? under) => under is null
         ? []
-        : [.. under.Switches.Select(s => s.Id), .. under.Injectors.Select(i => i.Id), .. under.Standby.Select(s => s.Id), .. under.Patch.Select(p => p.What)];
+        : [.. under.Switches.Select(s => s.Id), .. under.Injectors.Select(i => i.Id), .. under.Standby.Select(s => s.Id), .. under.Fittings.Select(f => f.Id), .. under.Patch.Select(p => p.What)];
 }

@@ -20,7 +20,7 @@ internal static class RackRules
     }
 
     // A unit of unknown height fills at least the one it is written at.
-    private static int Height(StandingUnit unit) => Math.Max(1, (int)Math.Ceiling(unit.Body?.Units?.Value.Value ?? 1));
+    private static int Height(StandingUnit unit) => Math.Max(1, (int)Math.Ceiling(unit.Height ?? 1));
 
     private static bool Fits(StandingUnit unit, Rack rack, int lowest, Slips slips)
     {
@@ -39,7 +39,7 @@ internal static class RackRules
     // Things without rack height stand on shelves, where two may share a unit: they are not compared.
     private static void Fill(StandingUnit unit, (string Rack, int Lowest) at, Dictionary<string, string> filled, Slips slips)
     {
-        if (unit.Body?.Units is null)
+        if (unit.Height is null)
             return;
         for (var u = at.Lowest; u < at.Lowest + Height(unit); u++)
         {

@@ -116,6 +116,12 @@ public static class RuleCodes
     /// <summary>A run has pieces of copper and pieces of fibre.</summary>
     public static RuleCode MixedRun { get; } = Wrong("RUL053", "A run has pieces of copper and pieces of fibre.");
 
+    /// <summary>A fan is not in the catalogue.</summary>
+    public static RuleCode UnknownFan { get; } = Wrong("RUL055", "A fan is not in the catalogue.");
+
+    /// <summary>A fan is put on more volts than it is made for.</summary>
+    public static RuleCode FanVolts { get; } = Wrong("RUL056", "A fan is put on more volts than it is made for: a hazard, not an option.");
+
     /// <summary>A spot lies outside its space.</summary>
     public static RuleCode OutsideSpace { get; } = Wrong("RUL060", "A spot lies outside its space.");
 
@@ -157,6 +163,30 @@ public static class RuleCodes
 
     /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
     public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
+
+    /// <summary>A unit is stacked on one that is not there, or on itself.</summary>
+    public static RuleCode StackedOn { get; } = Wrong("RUL080", "A unit is stacked on one that the design does not have, or in a ring.");
+
+    /// <summary>Two ranges of addresses have addresses in common.</summary>
+    public static RuleCode RangesMeet { get; } = Wrong("RUL081", "Two ranges of addresses have addresses in common.");
+
+    /// <summary>A subnet lies outside the range that addresses are taken from.</summary>
+    public static RuleCode RangeOutside { get; } = Wrong("RUL082", "A subnet lies outside the range that addresses are taken from.");
+
+    /// <summary>Two subnets have one number on the switches.</summary>
+    public static RuleCode VlanTwice { get; } = Wrong("RUL083", "Two subnets have one number on the switches.");
+
+    /// <summary>Endpoints of one kind and space belong to two subnets.</summary>
+    public static RuleCode KindTwice { get; } = Wrong("RUL084", "Endpoints of one kind belong to two subnets.");
+
+    /// <summary>A pattern for names has a part that does not exist.</summary>
+    public static RuleCode NamePattern { get; } = Wrong("RUL085", "The pattern for names has a part that does not exist, or gives every device the same name.");
+
+    /// <summary>A group of tax is named that the offer does not have.</summary>
+    public static RuleCode UnknownTax { get; } = Wrong("RUL086", "A group of tax is named that the offer does not have.");
+
+    /// <summary>An offer holds amounts of two currencies.</summary>
+    public static RuleCode TwoCurrencies { get; } = Wrong("RUL087", "An offer holds amounts of two currencies.");
 
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
@@ -218,8 +248,9 @@ public static class RuleCodes
         UnknownPriority, NothingToRemove, UnknownReadingPlace, UnknownReserve, ReserveUnit,
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
-        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder, UnknownRecorded, ParityTakesAll, HotBeyondAll, LongRun, ShortRun,
+        UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder,
+        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownRecorded, ParityTakesAll, HotBeyondAll, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,

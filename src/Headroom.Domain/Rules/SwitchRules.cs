@@ -6,6 +6,9 @@ namespace Headroom.Domain.Rules;
 /// <summary>What a switch is set to, its model can do.</summary>
 internal static class SwitchRules
 {
+    // Labels let a fan run on a tenth more volts than its rating (common practice, no source).
+    private const double FanLabel = 1.1;
+
     /// <summary>Checks supply, level, settings by port and priorities of each switch.</summary>
     public static void Check(DesignView view, JobNames names, Slips slips)
     {
@@ -16,8 +19,22 @@ internal static class SwitchRules
                 continue;
             Supply(unit, model, slips);
             Level(unit, model, slips);
+            Fan(unit, model, names, slips);
             Ports(unit, model, slips);
         }
+    }
+
+    private static void Fan(PlacedSwitch unit, SwitchModel model, JobNames names, Slips slips)
+    {
+        if (unit.Fan is not { } id)
+            return;
+        if (!names.Catalogue.Fans.TryGetValue(id, out var fan))
+            slips.Unknown(RuleCodes.UnknownFan, unit.At, new("fan model", id, unit.Id, "of the catalogue"), names.Catalogue.Fans.Keys);
+        else if (model.Fan is { } own && names.Catalogue.Fans.TryGetValue(own, out var fitted) && fitted.Rated.Value.Value > fan.Rated.Value.Value * FanLabel)
+            slips.Add(RuleCodes.FanVolts, unit.At, new(
+                $"fan {id} of {unit.Id} is made for {fan.Rated.Written}",
+                $"model {model.Id} gives its fans {fitted.Rated.Written}; a fan stands a tenth more than its label says, and then it burns out",
+                $"Take a fan for {fitted.Rated.Written}, and check the volts at the plug with a meter."));
     }
 
     private static void Priorities(PlacedSwitch unit, JobNames names, Slips slips)

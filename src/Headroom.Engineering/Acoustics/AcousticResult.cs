@@ -8,4 +8,8 @@ namespace Headroom.Engineering.Acoustics;
 /// <param name="Sources">Everything that is heard.</param>
 /// <param name="UnitReadings">Readings close to a source, and what became of them.</param>
 public sealed record AcousticResult(
-    BoundDesign Bound, IReadOnlyList<ListenerSound> Listeners, IReadOnlyList<SoundSource> Sources, IReadOnlyList<UnitReading> UnitReadings);
+    BoundDesign Bound, IReadOnlyList<ListenerSound> Listeners, IReadOnlyList<SoundSource> Sources, IReadOnlyList<UnitReading> UnitReadings)
+{
+    /// <summary>The air at the inlets, as it was handed on.</summary>
+    public InletAir Inlets { get; init; } = InletAir.NotKnown;
+}

@@ -12,8 +12,9 @@ public static class AcousticStudy
     /// <summary>Works out a design.</summary>
     /// <param name="bound">The bound design.</param>
     /// <param name="loadOf">What the ports of a switch give, by its id: the fans follow it.</param>
+    /// <param name="inlets">The air at each inlet, as the study of heat found it; null where the air of the space is to stand for it.</param>
     /// <returns>The result; entries are made from it by <see cref="AcousticLedger"/>.</returns>
-    public static AcousticResult Of(BoundDesign bound, Func<string, SwitchLoad> loadOf)
+    public static AcousticResult Of(BoundDesign bound, Func<string, SwitchLoad> loadOf, InletAir? inlets = null)
     {
         var survey = bound.Job.Survey;
         if (survey.Listeners.Count == 0)
@@ -22,9 +23,9 @@ public static class AcousticStudy
         var rooms = new SoundRooms(bound.Job);
         var book = new SourceBook(bound.Job, sources, rooms);
         var finder = new PathFinder(bound.Job, bound.Catalogue, rooms);
-        var cases = new EarCases(book, rooms);
+        var cases = new EarCases(book, rooms, inlets ?? InletAir.NotKnown);
         var listeners = survey.Listeners.Select(listener => Of(listener, [.. sources.Select(source => finder.Of(source, listener))], (bound.Job, rooms, book, cases)));
-        return new(bound, [.. listeners], sources, book.Readings);
+        return new(bound, [.. listeners], sources, book.Readings) { Inlets = inlets ?? InletAir.NotKnown };
     }
 
     private static ListenerSound Of(Listener listener, List<SoundPath> paths, (Job Job, SoundRooms Rooms, SourceBook Book, EarCases Cases) with)

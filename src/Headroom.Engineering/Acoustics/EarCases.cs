@@ -3,7 +3,7 @@ using Headroom.Domain.Quantities;
 namespace Headroom.Engineering.Acoustics;
 
 /// <summary>Works out what is heard at an ear case by case: each named temperature of the spaces where the sources stand, with an ordinary load, and all at its most.</summary>
-internal sealed class EarCases(SourceBook book, SoundRooms rooms)
+internal sealed class EarCases(SourceBook book, SoundRooms rooms, InletAir inlets)
 {
     private const string Usual = "as it stands";
 
@@ -69,8 +69,12 @@ internal sealed class EarCases(SourceBook book, SoundRooms rooms)
         var names = new List<string>();
         foreach (var path in paths)
         {
-            if (path.Source is { Stated: null, Levels.Count: > 1 } && rooms.Space(path.Source.Space) is { } space)
-                names.AddRange(space.Temperatures.Keys.Where(name => !names.Contains(name) && (only.Count == 0 || only.Contains(name))));
+            if (path.Source is not { Stated: null, Levels.Count: > 1 })
+                continue;
+            var cases = inlets.Cases(path.Source.Id);
+            if (cases.Count == 0 && rooms.Space(path.Source.Space) is { } space)
+                cases = [.. space.Temperatures.Keys];
+            names.AddRange(cases.Where(name => !names.Contains(name) && (only.Count == 0 || only.Contains(name))));
         }
 
         return names.Count > 0 ? names : [Usual];
@@ -78,6 +82,9 @@ internal sealed class EarCases(SourceBook book, SoundRooms rooms)
 
     private double? Inlet(SoundSource source, string? name)
     {
+        // What the study of heat found, where it could; else the air of the space stands in.
+        if (inlets.Of(source.Id, name) is { } known)
+            return known;
         if (rooms.Space(source.Space) is not { } space || space.Temperatures.Count == 0)
             return null;
         return name is not null && space.Temperatures.TryGetValue(name, out var own) ? Warm(own) : space.Temperatures.Values.Max(Warm);

@@ -15,25 +15,10 @@ internal static class LevelChoices
             return new(stated, stated, $"level {stated} stated, {Origins.Of(Domain.Quantities.Origin.Unstated, source.At)}", null);
         if (source.Levels.Count == 1)
             return new(1, 1, "its one level", null);
-        var (low, high) = (1, 1);
-        for (var i = 1; i < source.Levels.Count; i++)
-        {
-            var level = source.Levels[i];
-            var byAir = Driven(level.AboveInlet?.Value.Value, inlet);
-            var byLoad = Driven(level.AbovePortWatts?.Value.Value, watts);
-            // Without either threshold nobody knows what drives it: it is possible.
-            var silent = level.AboveInlet is null && level.AbovePortWatts is null;
-            if (byAir == true || byLoad == true)
-                (low, high) = (level.Level, level.Level);
-            else if (silent || byAir is null && level.AboveInlet is not null || byLoad is null && level.AbovePortWatts is not null)
-                high = level.Level;
-        }
+        var (low, high) = FanDrive.Of(source.Levels, inlet, watts);
 
         return new(low, high, Why(source, (low, high), inlet, watts), low == high ? null : Question(source, inlet, watts));
     }
-
-    // Null: there is a threshold, and nobody knows what stands against it.
-    private static bool? Driven(double? from, double? value) => from is { } f ? value is { } v ? v >= f : null : false;
 
     private static string Why(SoundSource source, (int Low, int High) level, double? inlet, double? watts)
     {

@@ -31,7 +31,7 @@ internal static class LevelEntries
             Parts = parts,
             PlusMinus = 2 * (sound.Total ?? sound.Equipment)?.Uncertainty,
             Question = verdict == Domain.Ledgers.Verdict.Unknown ? Question(sound) : null,
-            Assumed = Assumed(sound),
+            Assumed = Assumed(sound, result.Inlets),
             Beside = new LateList<BesideRow>(() => Beside(sound)),
             Advice = verdict is Domain.Ledgers.Verdict.Short or Domain.Ledgers.Verdict.Tight ? new LateList<string>(() => SoundAdvice.Of(sound, result, reserve)) : [],
             Cautions = verdict is Domain.Ledgers.Verdict.Short or Domain.Ledgers.Verdict.Tight && SoundAdvice.Cabinet(sound, result, 0) is not null ? [CautionTable.WarmCabinet] : [],
@@ -62,7 +62,7 @@ internal static class LevelEntries
         : sound.Limit is null ? $"how loud may it be for {sound.Listener.Id}? ask, or write what kind of room {sound.Listener.In} is"
         : sound.Worst?.Question ?? "what it depends on is not known";
 
-    private static List<string> Assumed(ListenerSound sound)
+    private static List<string> Assumed(ListenerSound sound, InletAir inlets)
     {
         var assumed = new List<string>();
         foreach (var path in sound.Paths)
@@ -74,7 +74,8 @@ internal static class LevelEntries
 
         if (sound.Worst?.Loud.Any(one => one.Power.Generic) == true)
             assumed.Add("octaves not known: the broad hump of a small fan taken, which is made up");
-        if (sound.Worst?.Choices.Any(choice => choice.Why.Contains("at the inlet", StringComparison.Ordinal)) == true)
+        if (sound.Worst is { } worst && worst.Choices.Any(choice => choice.Why.Contains("at the inlet", StringComparison.Ordinal))
+            && worst.Loud.Any(one => one.Path.Source.Levels.Count > 1 && inlets.Of(one.Path.Source.Id, null) is null))
             assumed.Add("the air of the space taken for that at the inlet: a cabinet makes it warmer and the fans faster");
         return [.. assumed.Distinct()];
     }

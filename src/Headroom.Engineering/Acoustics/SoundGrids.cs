@@ -27,7 +27,7 @@ public static class SoundGrids
         var ear = new Listener("mesh", space, middle, null, null, Place.None);
         var finder = new PathFinder(job, result.Bound.Catalogue, rooms);
         var paths = result.Sources.Select(source => finder.Of(source, ear)).Where(path => path.Known).ToList();
-        var loud = new EarCases(new SourceBook(job, result.Sources, rooms), rooms).Ordinary(paths).FirstOrDefault()?.Loud ?? [];
+        var loud = new EarCases(new SourceBook(job, result.Sources, rooms), rooms, result.Inlets).Ordinary(paths).FirstOrDefault()?.Loud ?? [];
         if (loud.Count == 0 && room.Background is null)
             return null;
         var screens = job.Survey.Screens.Where(screen => screen.In == space).ToArray();

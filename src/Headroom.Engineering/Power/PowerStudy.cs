@@ -1,4 +1,5 @@
 using Headroom.Engineering.Binding;
+using Headroom.Engineering.MeasuredDraws;
 
 namespace Headroom.Engineering.Power;
 
@@ -7,8 +8,9 @@ public static class PowerStudy
 {
     /// <summary>Works out a design.</summary>
     /// <param name="bound">The bound design.</param>
+    /// <param name="measured">What was read of draws; null when nothing was.</param>
     /// <returns>The result; entries are made from it by <see cref="PowerLedger"/>.</returns>
-    public static PowerResult Of(BoundDesign bound)
+    public static PowerResult Of(BoundDesign bound, MeasuredDrawResult? measured = null)
     {
         var ports = new List<PoweredPort>(bound.Endpoints.Count);
         var unserved = new List<BoundEndpoint>();
@@ -32,7 +34,7 @@ public static class PowerStudy
         var byUnit = ByUnit(ports);
         return new PowerResult(
             bound, ports, unserved, live,
-            [.. bound.Switches.Select(s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? []))],
+            [.. bound.Switches.Select(s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? [], measured))],
             [.. bound.Injectors.Select(i => Injector(i, byUnit.GetValueOrDefault(i.Id) ?? []))]);
     }
 
@@ -49,10 +51,10 @@ public static class PowerStudy
         return byUnit;
     }
 
-    private static SwitchPower Switch(BoundSwitch s, IReadOnlyList<PoweredPort> ports)
+    private static SwitchPower Switch(BoundSwitch s, IReadOnlyList<PoweredPort> ports, MeasuredDrawResult? measured)
     {
         var budget = s.Supply?.PortWatts?.Value.Value;
-        var counter = new SwitchCounter(s, ports.Where(Asks), budget);
+        var counter = new SwitchCounter(s, ports.Where(Asks), budget, measured);
         var setting = WholeSetting.Of(s.Setting);
         var states = counter.Count(setting);
         return new SwitchPower(s, ports, counter, setting, budget, states, SwitchCounter.WorstOf(states), SupplySums.Of(s, ports));

@@ -87,7 +87,7 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
             return null;
         var words = limited.GroupBy(l => l.Watts).OrderBy(g => g.Key)
             .Select(g => $"{Words.Of(g.Key)} W on port{(g.Count() == 1 ? "" : "s")} {Words.Runs(g.Select(l => l.Port))}");
-        var account = SwitchCounter.WorstOf(new SwitchCounter(s.Switch, ports, s.BudgetWatts).Count(s.Setting));
+        var account = SwitchCounter.WorstOf(new SwitchCounter(s.Switch, ports, s.BudgetWatts, s.Counter.Measured).Count(s.Setting));
         return ($"a port limit of {Words.List([.. words])}", account);
     }
 

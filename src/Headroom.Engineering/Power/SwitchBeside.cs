@@ -12,6 +12,7 @@ internal static class SwitchBeside
         var rows = new List<BesideRow>(10);
         foreach (var state in s.States)
             rows.Add(new("state", PowerWords.Of(state.State), state.DemandWatts, s.BudgetWatts, Note(state, s.Setting)));
+        Drawn(s, rows);
         foreach (var by in AllWays)
         {
             if (by == ReservesBy.Negotiated)
@@ -24,6 +25,15 @@ internal static class SwitchBeside
         }
 
         return rows;
+    }
+
+    private static void Drawn(SwitchPower s, List<BesideRow> rows)
+    {
+        foreach (var state in s.States.Select(account => account.State).Where(state => state != PowerState.Start))
+        {
+            if (s.Counter.Drawn(state) is { } drawn)
+                rows.Add(new("readings", $"{PowerWords.Of(state)}, {Words.Count(drawn.Units, "device")} read", drawn.Total.Watts, s.BudgetWatts, drawn.Note));
+        }
     }
 
     private static readonly ReservesBy[] AllWays = Enum.GetValues<ReservesBy>();

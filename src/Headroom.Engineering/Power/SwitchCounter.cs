@@ -1,5 +1,6 @@
 using Headroom.Domain.Jobs;
 using Headroom.Engineering.Binding;
+using Headroom.Engineering.MeasuredDraws;
 
 namespace Headroom.Engineering.Power;
 
@@ -9,18 +10,24 @@ public sealed class SwitchCounter
     private readonly PoweredPort[] _served;
     private readonly Priority[] _priorities;
     private readonly double? _budget;
+    private readonly DrawnPorts?[] _drawn = new DrawnPorts?[DeviceDraws.States.Count];
 
     /// <summary>Prepares to count.</summary>
     /// <param name="s">The switch.</param>
     /// <param name="ports">Its ports on which something asks for power, in any order.</param>
     /// <param name="budgetWatts">What there is for all of them [W]; null when not known.</param>
-    public SwitchCounter(BoundSwitch s, IEnumerable<PoweredPort> ports, double? budgetWatts)
+    /// <param name="measured">What was read of draws; null when nothing was.</param>
+    public SwitchCounter(BoundSwitch s, IEnumerable<PoweredPort> ports, double? budgetWatts, MeasuredDrawResult? measured = null)
     {
+        Measured = measured;
         _budget = budgetWatts;
         // Served first: the higher priority, then the lower port number, as switches do unless told otherwise (RFC 3621 leaves it open).
         _served = [.. ports.OrderBy(port => PriorityOf(s, port)).ThenBy(port => port.Port.Port)];
         _priorities = Array.ConvertAll(_served, port => PriorityOf(s, port));
     }
+
+    /// <summary>What was read of draws; null when nothing was.</summary>
+    public MeasuredDrawResult? Measured { get; }
 
     /// <summary>The ports in the order in which they are served.</summary>
     public IReadOnlyList<PoweredPort> Served => _served;
@@ -63,6 +70,19 @@ public sealed class SwitchCounter
         return accounts;
     }
 
+    /// <summary>What the readings say of a state; null when none of its devices was read in it.</summary>
+    /// <param name="state">The state.</param>
+    /// <returns>The total of the devices that were read.</returns>
+    public DrawnPorts? Drawn(PowerState state) => Measured is null ? null : (_drawn[(int)state] ??= DrawnPorts.Of(_served, Measured, state)) is { Total.Groups.Count: > 0 } some ? some : null;
+
+    /// <summary>What a running port counts for.</summary>
+    /// <param name="port">The port.</param>
+    /// <param name="setting">The setting.</param>
+    /// <param name="state">The state.</param>
+    /// <returns>The watts [W], where draws count and were read the mean of the model; null when they hang on something nobody knows.</returns>
+    internal double? AskOf(PoweredPort port, WholeSetting setting, PowerState state) =>
+        setting.ReservesBy == ReservesBy.Measured && Measured is not null && DrawnPorts.MeanOf(port, Measured, state) is { } mean ? mean : PortReserve.Running(port, setting, state);
+
     /// <summary>The account that asks most; of those that ask the same, the later one.</summary>
     /// <param name="accounts">The accounts.</param>
     /// <returns>The worst.</returns>
@@ -72,7 +92,9 @@ public sealed class SwitchCounter
     private StateAccount Running(WholeSetting setting, PowerState state)
     {
         var asks = new double[_served.Length];
-        var (sum, known) = Ask(asks, port => PortReserve.Running(port, setting, state));
+        var (sum, known) = Ask(asks, port => AskOf(port, setting, state));
+        if (setting.ReservesBy == ReservesBy.Measured && Drawn(state) is { } drawn)
+            sum += drawn.OverMeansWatts;
         var dark = _budget is not { } budget || sum <= budget ? []
             : setting.ReservesBy == ReservesBy.Measured ? Shed(asks, (sum, budget), setting.ShedOrder)
             : Refused(PortBudget.Fill(budget, asks, setting.AtRefusal).Granted);

@@ -113,6 +113,8 @@ internal static class SwitchEntries
         var assumed = new List<string>();
         if (s.Setting.Assumed)
             assumed.Add($"nobody says what {s.Switch.Id} reserves by: class taken");
+        if (s.Setting.ReservesBy == ReservesBy.Measured && s.Worst.State != PowerState.Start && s.Counter.Drawn(s.Worst.State) is { Total.IsPriorDriven: true } drawn)
+            assumed.Add(drawn.Note);
         var free = s.Ports.Count(port => port.Port.Assumed);
         if (free > 0)
             assumed.Add($"{Words.Count(free, "endpoint")} not patched: free ports that suit were taken");

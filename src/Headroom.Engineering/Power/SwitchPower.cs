@@ -47,5 +47,5 @@ public sealed record SwitchPower(
     /// <returns>The watts [W]; null when they hang on something nobody knows.</returns>
     internal double? AskOf(PoweredPort port) => Worst.State == PowerState.Start
         ? PortReserve.Starting(port, Setting)
-        : PortReserve.Running(port, Setting, Worst.State);
+        : Counter.AskOf(port, Setting, Worst.State);
 }

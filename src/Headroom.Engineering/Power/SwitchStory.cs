@@ -29,6 +29,8 @@ internal sealed class SwitchStory(SwitchPower s, Reserve reserve) : IEntryStory
         var steps = new List<WorkingStep>();
         foreach (var group in s.Counter.Served.GroupBy(port => (Ask: PowerWords.Ask(port), port.Endpoint.Model.Id, Watts: s.AskOf(port))))
             steps.Add(Row(group.Key, [.. group]));
+        if (s.Setting.ReservesBy == ReservesBy.Measured && s.Worst.State != PowerState.Start && s.Counter.Drawn(s.Worst.State) is { } drawn)
+            steps.AddRange(drawn.Steps());
         steps.Add(new(s.Worst.Waves ? "asked at once" : "asked", "the sum", s.Worst.AtOnceWatts, "W"));
         if (s.Worst.Waves)
             steps.Add(new("asked in waves", s.Worst.Dark.Count == 0 ? $"all there is; {Words.Of(s.Worst.LeastWatts)} W would be enough" : "while all others have settled", s.Worst.DemandWatts, "W"));

@@ -1,6 +1,11 @@
 using Headroom.Engineering.Sums.Acoustics;
+using Headroom.Engineering.Sums.Addressing;
 using Headroom.Engineering.Sums.Cabling;
+using Headroom.Engineering.Sums.Heat;
+using Headroom.Engineering.Sums.MeasuredDraws;
+using Headroom.Engineering.Sums.Money;
 using Headroom.Engineering.Sums.Power;
+using Headroom.Engineering.Sums.Racking;
 using Headroom.Engineering.Sums.Reliability;
 using Headroom.Engineering.Sums.Standby;
 using Headroom.Engineering.Sums.Traffic;
@@ -10,7 +15,7 @@ namespace Headroom.Engineering.Sums;
 /// <summary>All sums there are. The table is made when somebody first asks for one; nothing else pays for it.</summary>
 public static class AllSums
 {
-    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. PowerSums.All, .. CablingSums.All, .. AcousticSums.All, .. StandbySums.All, .. TrafficSums.All, .. ReliabilitySums.All]);
+    private static readonly Lazy<IReadOnlyList<Sum>> Table = new(() => [.. MeasuredSums.All, .. PowerSums.All, .. CablingSums.All, .. HeatSums.All, .. AcousticSums.All, .. StandbySums.All, .. TrafficSums.All, .. ReliabilitySums.All, .. RackingSums.All, .. AddressingSums.All, .. MoneySums.All]);
 
     /// <summary>The sums, discipline by discipline.</summary>
     public static IReadOnlyList<Sum> All => Table.Value;

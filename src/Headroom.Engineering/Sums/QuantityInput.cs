@@ -102,8 +102,11 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
     private static string[] Split(string text)
     {
         var parts = text.Split(',', StringSplitOptions.TrimEntries);
-        var from = parts[^1].AsSpan().LastIndexOfAnyInRange('0', '9') + 1;
-        var unit = parts[^1][from..];
+        // The unit begins behind the last number and not within it: m3/h has a digit of its own.
+        var number = parts[^1].AsSpan().LastIndexOfAny("x×") + 1;
+        while (number < parts[^1].Length && (char.IsAsciiDigit(parts[^1][number]) || parts[^1][number] is '.' or '-' or '+' or ' '))
+            number++;
+        var unit = parts[^1][..number].TrimEnd() is { Length: > 0 } head ? parts[^1][head.Length..] : "";
         return [.. parts.Select((part, at) => at < parts.Length - 1 && part.Length > 0 && char.IsAsciiDigit(part[^1]) ? part + unit : part)];
     }
 

@@ -19,6 +19,7 @@ internal static class BodyFields
 
     private static readonly Field<Given<RackUnits>> Units = new("units", () => Sensible.Units, "Its height in a rack; left out where it does not go into one.", "1 U");
     private static readonly Field<string> Ears = new("ears", Shapes.Words("fixed", "loose", "none"), "Whether it has ears for a rack: fixed, loose in the box, or none.", "fixed");
+    private static readonly Field<Given<Metres>> Feet = new("feet", () => Sensible.Gap, "Height of its feet, which keep a gap free below it; 0 mm for none.", "4 mm");
     private static readonly Field<Given<Kilograms>> Weight = new("weight", () => Sensible.Mass, "Its mass.", "3.1 kg");
     private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
     private static readonly Field<Given<Metres>> Altitude = new("altitude", () => Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
@@ -30,7 +31,7 @@ internal static class BodyFields
     public static IReadOnlyList<Field> First { get; } = [Like, About];
 
     /// <summary>The keys of a thing that stands somewhere.</summary>
-    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Weight, Ambient, Altitude, BetweenFailures, Price];
+    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Feet, Weight, Ambient, Altitude, BetweenFailures, Price];
 
     /// <summary>The keys of a thing that is sold by the metre.</summary>
     public static IReadOnlyList<Field> ByMetre { get; } = [Weight, Price, PricePerMetre];
@@ -53,7 +54,11 @@ internal static class BodyFields
             air is null ? null : End(air, 1),
             values.Get(Altitude),
             values.Get(Price) ?? values.Get(PricePerMetre),
-            values.At) { BetweenFailures = values.Get(BetweenFailures) };
+            values.At)
+        {
+            BetweenFailures = values.Get(BetweenFailures),
+            Feet = values.Get(Feet),
+        };
     }
 
     private static Given<Celsius> End(Given<Celsius> range, int sign) =>

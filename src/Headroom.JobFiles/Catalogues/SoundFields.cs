@@ -13,11 +13,12 @@ internal static class SoundFields
     private static readonly Field<Given<Metres>> Distance = new("distance", () => Sensible.Distance, "The distance of the pressure level.", "1 m");
     private static readonly Field<Given<Celsius>> From = new("from", () => Sensible.Air, "The inlet temperature from which it runs at this level.", "30 °C");
     private static readonly Field<Given<Watts>> FromWatts = new("from watts", () => Sensible.SupplyWatts, "The port watts from which it runs at this level.", "60 W");
+    private static readonly Field<Given<CubicMetresPerHour>> Flow = new("flow", () => Sensible.Flow, "The air it moves at this level, all fans together.", "14 m3/h");
     private static readonly Field<int> Fans = new("fans", new CountShape(0, 20), "How many fans it has; 0 for none.", "2");
 
     private static readonly Field<IReadOnlyList<Entry<int, FanLevel>>> Levels = new(
         "levels",
-        new MapShape<int, FanLevel>("level", new CountShape(1, 20), new ObjectShape<FanLevel>("fan level", [Power, Pressure, Distance, BandFields.Bands, From, FromWatts], BuildLevel)) { KeyExample = "1" },
+        new MapShape<int, FanLevel>("level", new CountShape(1, 20), new ObjectShape<FanLevel>("fan level", [Power, Pressure, Distance, BandFields.Bands, From, FromWatts, Flow], BuildLevel)) { KeyExample = "1" },
         "Its fan levels from the quietest.",
         "{1: {power: 3.9 B declared}, 2: {power: 4.6 B declared, from: 30 °C}}");
 
@@ -34,7 +35,7 @@ internal static class SoundFields
     /// <summary>One level, with its findings.</summary>
     public static FanLevel? BuildLevel(Values values)
     {
-        var level = new FanLevel(0, values.Get(Power), values.Get(Pressure), values.Get(Distance), values.Get(From), values.Get(FromWatts)) { Bands = BandFields.Build(values) };
+        var level = new FanLevel(0, values.Get(Power), values.Get(Pressure), values.Get(Distance), values.Get(From), values.Get(FromWatts)) { Bands = BandFields.Build(values), Flow = values.Get(Flow) };
         if (level is { Pressure: { } pressure, Distance: null })
             values.Reader.Refuse(Slips.Missing, pressure.At, $"distance of {values.Reader.Name} is not written", Sensible.Distance.InWords, "write 'distance: 1 m' beside the pressure");
         if (level is { Pressure: not null, Power: not null })
@@ -64,6 +65,8 @@ internal static class SoundFields
             Refuse(at, reader, "a higher level is quieter than the one before it");
         if (level.AboveInlet?.Value.Value < before.AboveInlet?.Value.Value || level.AbovePortWatts?.Value.Value < before.AbovePortWatts?.Value.Value)
             Refuse(at, reader, "a higher level begins earlier than the one before it");
+        if (level.Flow?.Value.Value < before.Flow?.Value.Value)
+            Refuse(at, reader, "a higher level moves less air than the one before it");
     }
 
     private static void Refuse(Place at, FieldReader reader, string given) => reader.Refuse(

@@ -19,6 +19,8 @@ internal static class StandbyModelFields
     private static readonly Field<IReadOnlyList<Entry<Given<Watts>, Given<Seconds>>>> Runtime = new(
         "runtime", Table("270 W", "14 min"), "How long it holds, by load, with new batteries.", "{270 W: 14 min, 540 W: 4.5 min}");
 
+    private static readonly Field<int> Outlets = new("outlets", new CountShape(1, 100), "Outlets that its battery feeds.", "4");
+
     private static readonly Field<string> Chemistry = new("chemistry", Shapes.Words("lead", "lithium"), "Sealed lead, or lithium iron phosphate.", "lead") { IsRequired = true };
     private static readonly Field<Given<Volts>> Nominal = new("nominal", () => Sensible.LowVolts, "Nominal voltage.", "12 V") { IsRequired = true };
     private static readonly Field<Given<AmpereHours>> Capacity = new("capacity", () => Sensible.Charge, "Nominal capacity.", "9 Ah");
@@ -30,7 +32,7 @@ internal static class StandbyModelFields
 
     /// <summary>A standby supply model.</summary>
     public static ObjectShape<StandbyModel> Standby { get; } = new(
-        "standby supply model", [.. BodyFields.First, Apparent, Real, Efficiency, NoLoad, Recharge, Output, Battery, Blocks, Runtime, SoundFields.Sound, .. BodyFields.Last], BuildStandby);
+        "standby supply model", [.. BodyFields.First, Apparent, Real, Efficiency, NoLoad, Recharge, Output, Battery, Blocks, Runtime, Outlets, SoundFields.Sound, .. BodyFields.Last], BuildStandby);
 
     /// <summary>A battery block model.</summary>
     public static ObjectShape<BatteryModel> Block { get; } = new(
@@ -61,6 +63,7 @@ internal static class StandbyModelFields
         {
             NoLoad = values.Get(NoLoad),
             Recharge = values.Get(Recharge),
+            Outlets = values.Maybe(Outlets),
             GivesDc = values.Get(Output) == "dc",
             Sound = values.Get(SoundFields.Sound),
         };

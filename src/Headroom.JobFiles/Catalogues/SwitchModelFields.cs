@@ -23,6 +23,7 @@ internal static class SwitchModelFields
     private static readonly Field<IReadOnlyList<Enum>> Offers = new(
         "offers", new ListShape<Enum>("way", SettingFields.Ways), "The ways of reserving it can be set to.", "[class, port-limit, negotiated]");
 
+    private static readonly Field<string> Fan = new("fan", Shapes.Name("a fan model"), "The fan its maker fits, by its model; the last fan level is then its full speed.", "flurry");
     private static readonly Field<Given<Seconds>> Boot = new("boot", () => Sensible.Boot, "How long it takes from power to the first port served.", "95 s measured");
     private static readonly Field<Given<BitsPerSecond>> Switching = new("switching", () => Sensible.Switching, "Switching capacity.", "52 Gb/s");
     private static readonly Field<Given<PacketsPerSecond>> Forwarding = new("forwarding", () => Sensible.Frames, "Forwarding rate.", "38.7 Mframes/s");
@@ -30,7 +31,7 @@ internal static class SwitchModelFields
     /// <summary>A switch model.</summary>
     public static ObjectShape<SwitchModel> Shape { get; } = new(
         "switch model",
-        [.. BodyFields.First, Ports, Supplies, Base, Path, .. SettingFields.All, Offers, Boot, SoundFields.Sound, Switching, Forwarding, .. BodyFields.Last],
+        [.. BodyFields.First, Ports, Supplies, Base, Path, .. SettingFields.All, Offers, Boot, SoundFields.Sound, Fan, Switching, Forwarding, .. BodyFields.Last],
         Build);
 
     private static SwitchModel Build(Values values) => new(
@@ -43,5 +44,5 @@ internal static class SwitchModelFields
         Array.ConvertAll(values.List(Offers).ToArray(), way => (ReservesBy)way),
         values.Get(SoundFields.Sound),
         values.Get(Switching),
-        values.Get(Forwarding)) { Boot = values.Get(Boot) };
+        values.Get(Forwarding)) { Boot = values.Get(Boot), Fan = values.Get(Fan) };
 }

@@ -21,6 +21,24 @@ internal static class Sensible
     /// <summary>Cable bought beyond the measured lengths; all of it once more is a slip.</summary>
     public static QuantityShape<Share> Waste => field ??= Of<Share>(0, 1, "%");
 
+    /// <summary>How much a network is to grow.</summary>
+    public static QuantityShape<Share> Growth { get; } = Of<Share>(0, 10, "%");
+
+    /// <summary>What remains of a price, or is taken off it; all of it is no price.</summary>
+    public static QuantityShape<Share> Margin { get; } = Of<Share>(0, 0.9, "%");
+
+    /// <summary>Tax on a price, or what money costs in a year.</summary>
+    public static QuantityShape<Share> Tax { get; } = Of<Share>(0, 0.5, "%");
+
+    /// <summary>How long a visitor stays, or an address is lent.</summary>
+    public static QuantityShape<Seconds> Stay { get; } = Of<Seconds>(60, 31557600, "h");
+
+    /// <summary>Hours that people work on one job.</summary>
+    public static QuantityShape<Seconds> Worked { get; } = Of<Seconds>(0, 100_000 * 3600.0, "h");
+
+    /// <summary>The mains voltage between two conductors of a building.</summary>
+    public static QuantityShape<Volts> MainsVolts { get; } = Of<Volts>(90, 480, "V");
+
     /// <summary>A bend, or a gap between cables.</summary>
     public static QuantityShape<Metres> Gap => field ??= Of<Metres>(0, 10, "mm");
 

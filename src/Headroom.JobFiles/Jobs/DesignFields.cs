@@ -21,6 +21,8 @@ internal static class DesignFields
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<PlacedStandby>>>> Standby = new(
         "standby", () => Units("standby supply", UnitFields.Standby, "ups-1"), "Standby supplies; 'none' behind a name takes one away.", "{ups-1: {model: holm, in: A, unit: 1}}");
 
+    private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, OrNone<Fitting>>>> Fittings = new(
+        "fittings", Units("fitting", FittingFields.Shape, "panel-1"), "Panels, cable managers, shelves and outlets that are bought; 'none' behind a name takes one away.", "{panel-1: {kind: panel, in: A, unit: 11, height: 1 U, places: 24}}");
     private static readonly Field<OrNone<IReadOnlyList<Uplink>>> Uplinks = new(
         "uplinks",
         Removable.Of<IReadOnlyList<Uplink>>(new ListShape<Uplink>("uplink", UplinkFields.Shape) { IsQuiet = true }),
@@ -38,7 +40,7 @@ internal static class DesignFields
     public static MapShape<string, Design> Map { get; } = new(
         "design",
         Shapes.Name("a design"),
-        new ObjectShape<Design>("design", [Like, Switches, Injectors, Midspans, Standby, Uplinks, Patching], Build)
+        new ObjectShape<Design>("design", [Like, Switches, Injectors, Midspans, Standby, Fittings, Uplinks, Patching], Build)
         {
             About = "One answer to the job. A job holds several side by side.",
         })
@@ -55,11 +57,12 @@ internal static class DesignFields
         var switches = Placed(values.List(Switches), removed, values.Reader, (one, name, at) => one with { Id = name, At = at });
         var injectors = Placed([.. values.List(Injectors), .. values.List(Midspans)], removed, values.Reader, (one, name, at) => one with { Id = name, At = at });
         var standby = Placed(values.List(Standby), removed, values.Reader, (one, name, at) => one with { Id = name, At = at });
+        var fittings = Placed(values.List(Fittings), removed, values.Reader, (one, name, at) => one with { Id = name, At = at });
         var uplinks = values.Get(Uplinks);
         if (uplinks is { Thing: null })
             removed.Add("uplinks");
         var patch = PatchRows.Read(values.List(Patching), removed, values.Reader);
-        return new Design("", values.Get(Like), switches, injectors, standby, uplinks?.Thing, patch, removed, values.At);
+        return new Design("", values.Get(Like), switches, injectors, standby, uplinks?.Thing, patch, removed, values.At) { Fittings = fittings };
     }
 
     private static List<T> Placed<T>(

@@ -28,8 +28,10 @@ internal static class JobFields
     private static readonly Field<IReadOnlyList<Overruling>> Overrulings = new(
         "overrulings", () => OverrulingFields.List, "Verdicts that somebody set aside.", "[{entry: cabling/K-09/length, because: tester record 31, by: J. Marsh, on: 2026-11-15}]");
 
+    private static readonly Field<MoneyTerms> Money = new("money", () => MoneyFields.Shape, "What the firm charges and wants to keep.", "{margin: 28 %, tax: {standard: 19 %}}");
+
     /// <summary>The file.</summary>
-    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Fleet, Readings, Overrulings], Build) { GoesOn = true };
+    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Money, Fleet, Readings, Overrulings], Build) { GoesOn = true };
 
     private static Job Build(Values values) => new(
         values.Get(Name) ?? "",
@@ -40,5 +42,5 @@ internal static class JobFields
         values.Get(Chosen),
         values.List(Readings),
         values.List(Overrulings),
-        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices), Fleet = values.List(Fleet) };
+        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices), Money = values.Get(Money), Fleet = values.List(Fleet) };
 }

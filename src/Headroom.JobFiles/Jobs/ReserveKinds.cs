@@ -14,6 +14,12 @@ internal static class ReserveKinds
     /// <summary>A number of cables; it may stand without a unit.</summary>
     public static UnitTable Cables { get; } = new("a number of cables", [new Unit("cables", 1, 0, "cable", "")]);
 
+    /// <summary>A number of mains outlets; it may stand without a unit.</summary>
+    public static UnitTable Outlets { get; } = new("a number of outlets", [new Unit("outlets", 1, 0, "outlet", "")]);
+
+    /// <summary>A number of addresses; it may stand without a unit.</summary>
+    public static UnitTable Addresses { get; } = new("a number of addresses", [new Unit("addresses", 1, 0, "address", "")]);
+
     /// <summary>The units by the kind's name in the policy; none for kinds of which only a share is kept.</summary>
     public static IReadOnlyDictionary<string, UnitTable> Units { get; } = new Dictionary<string, UnitTable>
     {
@@ -25,6 +31,7 @@ internal static class ReserveKinds
         ["keep-alive"] = Amperes.Units,
         ["length"] = Metres.Units,
         ["sound"] = Decibels.Units,
+        ["air"] = CubicMetresPerHour.Units,
         ["temperature"] = Kelvins.Units,
         ["runtime"] = Seconds.Units,
         ["apparent"] = VoltAmperes.Units,
@@ -44,5 +51,8 @@ internal static class ReserveKinds
         ["unbalance"] = Ohms.Units,
         ["bundle"] = Cables,
         ["separation"] = Metres.Units,
+        ["outlets"] = Outlets,
+        ["clearance"] = Metres.Units,
+        ["addresses"] = Addresses,
     };
 }

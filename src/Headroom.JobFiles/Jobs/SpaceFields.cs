@@ -51,6 +51,8 @@ internal static class SpaceFields
         "Free area of the vents of a cupboard.",
         "120 cm2");
 
+    private static readonly Field<Given<Metres>> VentsApart = new("vents apart", () => Sensible.Pull, "Height between the middles of the low and the high vents.", "1.6 m");
+
     private static readonly Field<string> Beside = new("beside", Shapes.Name("a space"), "The space that the faces of a cupboard look into.", "reception");
 
     private static readonly Field<Given<Decibels>> Reduction = new("reduction", () => Sensible.Loss, "Sound reduction of the walls of a cupboard.", "25 dB");
@@ -60,8 +62,8 @@ internal static class SpaceFields
         "space",
         new ObjectShape<Space>(
             "space",
-            [Size, Kind, Surfaces, Reverberation, Background, Temperature, Floor, Corner, Walls, Exposed, Vents, Reduction, Beside],
-            Build) { About = "A room, a cupboard, a yard: wherever something or somebody stands. The last five keys are for a cupboard." },
+            [Size, Kind, Surfaces, Reverberation, Background, Temperature, Floor, Corner, Walls, Exposed, Vents, VentsApart, Reduction, Beside],
+            Build) { About = "A room, a cupboard, a yard: wherever something or somebody stands. The last six keys are for a cupboard." },
         "reception");
 
     private static Space Build(Values values) => new(
@@ -77,8 +79,8 @@ internal static class SpaceFields
         EnclosureOf(values),
         values.At);
 
-    private static Enclosure? EnclosureOf(Values values) => values.Has(Walls) || values.Has(Exposed) || values.Has(Vents) || values.Has(Reduction) || values.Has(Beside)
-        ? new Enclosure(values.Get(Walls), values.List(Exposed), values.Get(Vents), values.Get(Beside)) { Reduction = values.Get(Reduction) }
+    private static Enclosure? EnclosureOf(Values values) => values.Has(Walls) || values.Has(Exposed) || values.Has(Vents) || values.Has(VentsApart) || values.Has(Reduction) || values.Has(Beside)
+        ? new Enclosure(values.Get(Walls), values.List(Exposed), values.Get(Vents), values.Get(Beside)) { Reduction = values.Get(Reduction), VentsApart = values.Get(VentsApart) }
         : null;
 
     private static Given<SquareMetres> NoVents(string word, YamlNode node) => new(new SquareMetres(0), word, Origin.Unstated, null, node.At);

@@ -14,9 +14,11 @@ internal static class StandingFields
     /// <summary>The standby supply that feeds it.</summary>
     public static Field<string> FedBy { get; } = new("fed-by", Shapes.Name("a standby supply"), "The standby supply that feeds it; without one the mains does.", "ups-1");
 
+    private static readonly Field<string> On = new("on", Shapes.Name("a unit"), "The unit it is stacked on, where several stand on a desk or shelf.", "sw-1");
+
     /// <summary>The keys.</summary>
-    public static IReadOnlyList<Field> All { get; } = [In, Spot, Unit];
+    public static IReadOnlyList<Field> All { get; } = [In, Spot, Unit, On];
 
     /// <summary>The place as far as it is written.</summary>
-    public static Standing Build(Values values) => new(values.Get(In), values.Get(Spot), values.Maybe(Unit));
+    public static Standing Build(Values values) => new(values.Get(In), values.Get(Spot), values.Maybe(Unit)) { On = values.Get(On) };
 }

@@ -10,6 +10,7 @@ internal static class SwitchFields
     private static readonly Field<string> Model = new("model", Shapes.Name("a switch model"), "The model in the catalogue.", "wren-b");
     private static readonly Field<string> Supply = new("supply", Shapes.Name("a supply of the model"), "Which of the model's supplies is fitted; without it the first.", "large");
     private static readonly Field<int> Level = new("level", new CountShape(1, 20), "The fan level it runs at.", "2");
+    private static readonly Field<string> Fan = new("fan", Shapes.Name("a fan model"), "The fan put in place of the maker's, where somebody changed it.", "puff");
 
     private static readonly Field<IReadOnlyList<Entry<PortRange, Given<Watts>>>> Limits = new(
         "port-limit",
@@ -35,7 +36,7 @@ internal static class SwitchFields
     /// <summary>A switch.</summary>
     public static ObjectShape<PlacedSwitch> Shape { get; } = new(
         "switch",
-        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, .. SettingFields.All, Limits, Priorities, Passive],
+        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, Fan, .. SettingFields.All, Limits, Priorities, Passive],
         Build)
     {
         About = "What a design does not say, the design it is like says, then the model. How it hands out watts decides the power verdict.",
@@ -50,7 +51,7 @@ internal static class SwitchFields
         values.Maybe(Level),
         SettingOf(values),
         values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(range => range.Numbers()).Distinct()] : null,
-        values.At);
+        values.At) { Fan = values.Get(Fan) };
 
     private static PowerSetting SettingOf(Values values)
     {

@@ -30,12 +30,14 @@ internal static class SheetCodes
     public static readonly FindingCode InJob = new("SHT025", "A row of a sheet is in the job already, or the job names the sheet.");
     public static readonly FindingCode DayCount = new("SHT026", "A day is a count of days, as a spreadsheet program keeps it.");
     public static readonly FindingCode NoAddress = new("SHT027", "A text that is no hardware address.");
+    public static readonly FindingCode NoResult = new("SHT028", "A word of a tester's record or of a reading that is no result and no mode.");
+    public static readonly FindingCode NoQuantity = new("SHT029", "A cell of a tester's record or of a reading that holds no value, or one out of range.");
 
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<FindingCode> All { get; } =
     [
         Quote, TooLarge, Separator, Encoding, NoHeader, UnknownColumn, ColumnTwice, NoColumn, NoUnit, AmbiguousNumber,
         MixedDecimals, AmbiguousDay, BecameDate, BecameNumber, LostZero, Formula, ErrorValue, ExtraCells, MissingCells, RowTwice,
-        NoKey, NotBeside, Mapping, NoDesign, InJob, DayCount, NoAddress,
+        NoKey, NotBeside, Mapping, NoDesign, InJob, DayCount, NoAddress, NoResult, NoQuantity,
     ];
 }

@@ -42,6 +42,8 @@ internal static class Models
     public static ModuleModel Module(string id, string media, double? sends, double? receives = null, double speed = 1e9) => new(
         Body(id), Made.Of(new BitsPerSecond(speed)), media, Nanometres(sends), Nanometres(receives), new Dictionary<string, Given<Metres>>(), null, null);
 
+    public static FanModel Fan(string id, double volts) => new(Body(id), Made.Of(new Volts(volts)), null, null, null, [], null, null, null, null);
+
     private static Given<Nanometres>? Nanometres(double? value) => value is { } nm ? Made.Of(new Nanometres(nm)) : null;
 
     private static FanLevel Level(int level) => new(level, Made.Of(new SoundPower(40)), null, null, null, null);

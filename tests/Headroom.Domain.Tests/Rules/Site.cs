@@ -45,12 +45,18 @@ internal sealed class Site
 
     public Catalogue Catalogue { get; set; } = Models.All;
 
+    public MoneyTerms? Money { get; set; }
+
+    public AddressPlan? Addresses { get; set; }
+
     public Job Job => new(
-        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Lines = Lines }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Fleet = Fleet };
+        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Lines = Lines, Addresses = Addresses }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Fleet = Fleet, Money = Money };
 
     public IReadOnlyList<Finding> Findings => JobRules.Check(Job, Catalogue);
 
     public IEnumerable<string> Codes => Findings.Select(f => f.Code);
+
+    public ExtraLine Line(string what, string currency) => new(what, 1, new(new Money(12, currency), $"12 {currency}", Origin.Unstated, null, Here()), null, null, null, Here());
 
     public Place Here() => new("job.yaml", ++line, 1);
 

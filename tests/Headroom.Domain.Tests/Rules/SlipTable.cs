@@ -1,3 +1,4 @@
+using Headroom.Domain.Addresses;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Quantities;
@@ -99,6 +100,16 @@ internal static class SlipTable
             ["an endpoint patched beside its drop"] = (RuleCodes.PatchedBesideDrop, s => AlsoPatch(s, s.Patch("phone-1", "sw-1", 5))),
             ["passive voltage at a port without"] = (RuleCodes.NoPassive, s => Switch(s, u => u with { PassivePorts = [7] })),
             ["a fan level the model does not have"] = (RuleCodes.NoSuchLevel, s => Switch(s, u => u with { Level = 3 })),
+            ["a fan nobody knows"] = (RuleCodes.UnknownFan, s => Switch(s, u => u with { Fan = "draft" })),
+            ["a fan made for fewer volts than the switch gives"] = (RuleCodes.FanVolts, s =>
+            {
+                s.Catalogue = s.Catalogue with
+                {
+                    Fans = new Dictionary<string, FanModel> { ["own"] = Models.Fan("own", 12), ["small"] = Models.Fan("small", 5) },
+                    Switches = s.Catalogue.Switches.ToDictionary(pair => pair.Key, pair => pair.Value with { Fan = "own" }),
+                };
+                Switch(s, u => u with { Fan = "small" });
+            }),
             ["uplinks in a ring of two with a third switch"] = (RuleCodes.UplinkRing, s => First(s, d => d with
             {
                 Switches = [.. d.Switches, s.Switch("sw-3", "wren")],
@@ -147,6 +158,18 @@ internal static class SlipTable
                 Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300))), new(Priority.Low, Made.Of(new Seconds(900)))] }],
             })),
             ["high priority switched off and low never"] = (RuleCodes.ShedOrder, s => First(s, d => d with { Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300)))] }] })),
+            ["a unit stacked on nothing"] = (RuleCodes.StackedOn, s => Switch(s, u => u with { Standing = u.Standing with { On = "sw-9" } })),
+            ["a unit stacked on itself"] = (RuleCodes.StackedOn, s => Switch(s, u => u with { Standing = u.Standing with { On = u.Id } })),
+            ["two subnets that meet"] = (RuleCodes.RangesMeet, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone", "10.9.0.0/25"), Net(s, "b", 20, "camera", "10.9.0.64/26"))),
+            ["a subnet in what is used elsewhere"] = (RuleCodes.RangesMeet, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone", "10.9.3.0/25"))),
+            ["a subnet outside the range"] = (RuleCodes.RangeOutside, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone", "10.8.0.0/25"))),
+            ["two subnets of one number"] = (RuleCodes.VlanTwice, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone"), Net(s, "b", 10, "camera"))),
+            ["a kind in two subnets"] = (RuleCodes.KindTwice, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone"), Net(s, "b", 20, "phone"))),
+            ["a subnet for nowhere"] = (RuleCodes.UnknownSpace, s => s.Addresses = Plan(s, Net(s, "a", 10, "phone") with { In = ["ofice"] })),
+            ["a pattern that names all alike"] = (RuleCodes.NamePattern, s => s.Addresses = Plan(s) with { Names = "{role}-{place}" }),
+            ["a pattern with a part that is none"] = (RuleCodes.NamePattern, s => s.Addresses = Plan(s) with { Names = "{rolle}-{number}" }),
+            ["a line in no group of tax"] = (RuleCodes.UnknownTax, s => s.Money = Terms(s, s.Line("lift", "EUR") with { Tax = "standrad" })),
+            ["a line in another currency"] = (RuleCodes.TwoCurrencies, s => s.Money = Terms(s, s.Line("lift", "EUR"), s.Line("skip", "GBP"))),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
             ["a run of nothing"] = (RuleCodes.ShortRun, s => s.Drop("K-04", 0.3)),
@@ -210,4 +233,14 @@ internal static class SlipTable
         site.Endpoints.Change(0, e => e with { Hardware = one });
         site.Endpoints.Change(1, e => e with { Hardware = other });
     }
+
+    private static AddressPlan Plan(Site s, params Subnet[] subnets) => new(Range("10.9.0.0/22"), [Range("10.9.3.0/24")], null, null, null, null, subnets, s.Here());
+
+    private static Subnet Net(Site s, string id, int vlan, string kind, string? range = null) =>
+        new(id, vlan, [kind], [], null, null, range is null ? null : Range(range) with { At = s.Here() }, s.Here());
+
+    private static Given<Ip4Range> Range(string text) => new(Ip4Range.Read(text, out _)!.Value, text, Origin.Unstated, null, Findings.Place.None);
+
+    private static MoneyTerms Terms(Site s, params ExtraLine[] lines) =>
+        new(null, null, null, [new("standard", Made.Of(new Share(0.19)))], false, TieRule.Away, null, s.Here()) { Lines = lines };
 }

@@ -87,6 +87,29 @@ public sealed class PrintedSumTests
         new PrintedSum("sound-air-heat/PW-5", "reading-and-prediction predicted 41 dBA predicted-u 1.5 dB reading 47 dBA reading-u 1.6 dB", "apart", 2.74, 0.005),
     };
 
+    public static TheoryData<PrintedSum> Heat => new()
+    {
+        new PrintedSum("sound-air-heat/CB-5 at 40 W", "cupboard-rise heat 40 W faces 1.66 m2", "rise", 9.4, 0.05),
+        new PrintedSum("sound-air-heat/ST-1", "cupboard-rise heat 100 W faces 0 m2 vent 100 cm2", "rise", 21.75, 0.005),
+        new PrintedSum("sound-air-heat/SN-1", "vents-needed heat 100 W rise 10 K apart 0.6 m", "each-vent", 314.9, 0.05),
+        new PrintedSum("sound-air-heat/SN-1, gross", "vents-needed heat 100 W rise 10 K apart 0.6 m", "each-hole", 787, 0.5),
+        new PrintedSum("sound-air-heat/XF-1", "air-needed heat 100 W rise 10 K around 20 C", "flow", 29.7, 0.05),
+        new PrintedSum("sound-air-heat/TR-2", "outlet-rise heat 40 W flow 2.2 l/s", "rise", 15.01, 0.005),
+        new PrintedSum("sound-air-heat/RC-10", "outlet-rise heat 40 W flow 2.2 l/s back 30 % around 25 C", "inlet", 31.4, 0.05),
+        // OP-4 and OP-10: both fans on the same path, told in m3/h.
+        new PrintedSum("sound-air-heat/OP-10", "fan-swap own-flows 0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 3.8 l/s own-pressures 62, 52, 42, 35, 31, 26, 18, 8, 0 Pa moves 2.199 l/s new-flows 0, 1, 2, 3, 4, 5, 6, 7, 8, 8.5 l/s new-pressures 300, 262, 222, 190, 172, 150, 118, 76, 28, 0 Pa", "new-flow", 5.000 * 3.6, 0.005),
+        new PrintedSum("sound-air-heat/GC-1", "grille-opened flows 0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 3.8 l/s pressures 62, 52, 42, 35, 31, 26, 18, 8, 0 Pa moves 2.085 l/s free 60 %", "level-change", -1.15, 0.005),
+        new PrintedSum("sound-air-heat/GC-1", "grille-opened flows 0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 3.8 l/s pressures 62, 52, 42, 35, 31, 26, 18, 8, 0 Pa moves 2.085 l/s free 60 %", "flow-gain", 5.4, 0.05),
+        new PrintedSum("sound-air-heat/VR-1", "fan-on-volts rated 12 V volts 7 V drop 1 V", "level-change", -13.16, 0.005),
+        new PrintedSum("sound-air-heat/VR-6", "fan-on-volts rated 5 V volts 12 V", "speed", 240, 0.5),
+        new PrintedSum("sound-air-heat/GG-6", "outlet-gap gap 5 mm", "ring-share", 53, 0.5),
+        new PrintedSum("sound-air-heat/DE-2 at 2000 m", "inlet-limit rated 35 C altitude 2000 m", "limit", 31.33, 0.005),
+        new PrintedSum("sound-air-heat/FL-1", "fanless-case heat 12 W width 200 mm depth 130 mm height 30 mm", "rise", 29.1, 0.05),
+        new PrintedSum("sound-air-heat/FL-2", "fanless-case heat 12 W width 200 mm depth 130 mm height 30 mm top covered", "rise", 67.3, 0.05),
+        new PrintedSum("sound-air-heat/FN-4 at 60 °C", "fan-life to 60 C", "shortest", 15000, 0.5),
+        new PrintedSum("sound-air-heat/FN-4 at 60 °C", "fan-life to 60 C", "longest", 26667, 0.5),
+    };
+
     // The block of the reference, down to 1.75 V a cell.
     private const string Block = "row-watts 270.6 W, 177 W, 139.8 W, 85.2 W, 49.38 W, 29.1 W, 21.3 W, 14.34 W, 9.696 W, 8.004 W, 4.314 W row-times 5 min, 10 min, 15 min, 30 min, 60 min, 120 min, 180 min, 300 min, 480 min, 600 min, 1200 min";
 
@@ -143,7 +166,31 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/2.5/shape-0.7, caught", "burn-in shape 0.7 scale 2000000 h", "caught", 0.07749, 0.000005),
     };
 
-    [Theory, MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound)), MemberData(nameof(Standby)), MemberData(nameof(Traffic)), MemberData(nameof(Failures))]
+    public static TheoryData<PrintedSum> Measured => new()
+    {
+        new PrintedSum("runtime/5.2/12", "draw-from-sites site-means 5.1666666667 W readings-each 3 unit-spread 0.2 W units 24 expected 6.3 W expected-spread 1.5 W site-spread 0.5 W", "together", 177.5163, 0.001),
+        new PrintedSum("runtime/5.4/idle", "draw-in-states units 24 idle 3 W busy 8 W busy-share 30 % kept 99 %", "together", 137, 0.05),
+        new PrintedSum("runtime/5.4/idle", "draw-in-states units 24 idle 3 W busy 8 W busy-share 30 % kept 99.99 %", "together", 152, 0.05),
+    };
+
+    public static TheoryData<PrintedSum> Office => new()
+    {
+        new PrintedSum("power-and-cabling/RK-5", "rack-room things 1 U height 12 U", "mounting-height", 533.4, 0.05),
+        // By hand: 482.6 mm, four units of 44.45 mm and twice 100 mm.
+        new PrintedSum("by hand", "rack-cord apart 4 U", "length", 0.8604, 0.00005),
+        // By hand: 480 W / 230 V / 0.9.
+        new PrintedSum("by hand", "strip-current loads 2 x 210 W, 60 W volts 230 V", "current", 2.3188, 0.00005),
+        new PrintedSum("runtime/4.1/26", "subnet-for devices 61 growth 0 %", "prefix", 26, 0.5),
+        new PrintedSum("runtime/4.1/26", "subnet-for devices 61 growth 0 %", "hosts", 62, 0.5),
+        new PrintedSum("runtime/4.3/lease-3", "addresses-to-lend an-hour 60 stay 0.9 h lease 2 h", "pool", 155, 0.5),
+        new PrintedSum("runtime/4.3/lease-2", "addresses-to-lend an-hour 20 stay 1.5 h lease 1 h", "mean", 50, 0.5),
+        new PrintedSum("runtime/7/price-30", "price-at-margin cost 100 margin 30 %", "price", 142.86, 0.005),
+        new PrintedSum("runtime/7/margin-40", "margin-of-mark-up mark-up 40 %", "margin", 28.5714, 0.00005),
+        new PrintedSum("runtime/7/energy", "year-of-energy draw 60 W price 0.25 efficiency 85 %", "energy", 618.353, 0.0005),
+        new PrintedSum("runtime/7/owning", "cost-of-owning first 2500 yearly 360.24 interest 6 % years 5", "today", 4017.462, 0.0005),
+    };
+
+    [Theory, MemberData(nameof(Measured)), MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Traffic)), MemberData(nameof(Failures)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
     public void A_sum_comes_to_what_is_printed(PrintedSum row)
     {
         var figure = Reckoned.Of(row.Typed).Figures.Single(figure => figure.Output.Name == row.Output);
@@ -156,5 +203,5 @@ public sealed class PrintedSumTests
     [Fact]
     public void Every_sum_is_held_against_a_row() => Assert.Equal(
         AllSums.All.Select(sum => sum.Name).Order(),
-        Power.Concat(Cabling).Concat(Sound).Concat(Standby).Concat(Traffic).Concat(Failures).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
+        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Traffic).Concat(Failures).Concat(Office).Concat(Measured).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
 }

@@ -1,3 +1,4 @@
+using Headroom.Engineering;
 using Headroom.Engineering.Acoustics;
 
 namespace Headroom.References.Tests.Sound;

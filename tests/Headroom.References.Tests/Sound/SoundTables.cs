@@ -18,10 +18,12 @@ internal static class SoundTables
         Of("Rooms (sound 2.4, 2.5)", "sound-rooms", RoomFigures.Work),
         Of("Near the outlet, and priors (sound 2.6, 2.7)", "sound-near", FieldFigures.Near),
         Of("Fans by their speed (sound 3.1, 3.2)", "sound-fans", FanFigures.Work),
+        Of("Air, grilles and volts of fans (sound 3.3 to 3.7)", "air-fans", AirFigures.Work),
         Of("Edges (sound 4.1, 4.2)", "sound-barriers", EdgeFigures.Work),
         Of("Cabinets and walls (sound 4.3, 4.4)", "sound-enclosures", EnclosureFigures.Work),
         Of("Heard or not (sound 5.1)", "sound-audibility", AudibilityFigures.Work),
         Of("Speech (sound 5.2)", "sound-speech", SpeechFigures.Work),
+        Of("Heat, cupboards, limits, life (sound 6)", "heat", HeatFigures.Work),
         Of("What trade figures come to (sound 7.2)", "sound-trade", TradeFigures.Work) with { Shown = false },
         Of("Statistics of readings (sound 8)", "sound-statistics", StatisticsFigures.Work),
     ];

@@ -1,3 +1,4 @@
+using Headroom.Engineering;
 using Headroom.Engineering.Acoustics;
 
 namespace Headroom.References.Tests.Sound;
@@ -32,9 +33,17 @@ internal static class TradeFigures
         "TG-17" or "TG-20" or "TG-24" => Ratio(printed.What, n),
         "TG-18" => n[0] - FanLaws.LevelChange(n[1]),
         "TG-21" => FanLaws.LevelChange(n[0]) - n[1],
+        "TG-22" or "TG-23" => Weaker(AirFigures.SpeedOfWeaker(n[0], n[1]), printed.What),
         "TG-26" or "TG-27" => Speech.MetresOf(n[0], n[2]),
         "TG-28" => n.Length == 2 ? n[0] - n[1] : Speech.LevelAt(n[0], n[1]) - n[2],
         _ => PrintedTables.Nothing(printed),
+    };
+
+    private static double Weaker(double speed, string what) => Told.Split(what).Asked switch
+    {
+        "speed" => speed,
+        "level" => FanLaws.LevelChange(speed),
+        _ => 70 * speed,
     };
 
     private static double Ratio(string what, double[] n) =>

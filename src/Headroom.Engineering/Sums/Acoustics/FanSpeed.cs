@@ -1,5 +1,4 @@
 using Headroom.Domain.Quantities;
-using Headroom.Engineering.Acoustics;
 
 namespace Headroom.Engineering.Sums.Acoustics;
 

@@ -1,4 +1,4 @@
-namespace Headroom.Engineering.Acoustics;
+namespace Headroom.Engineering;
 
 /// <summary>How a fan's air and sound change with its speed, in one and the same path of air.</summary>
 public static class FanLaws

@@ -1,0 +1,10 @@
+namespace Headroom.JobFiles.Sheets;
+
+/// <summary>A row of a sheet that goes into no job, with what its cells say by field.</summary>
+/// <param name="Row">The row.</param>
+/// <param name="Said">What its cells say, as a job file would write it; without those of which nobody knows anything.</param>
+internal sealed record PlainRow(SheetRow Row, IReadOnlyDictionary<string, string> Said)
+{
+    /// <summary>What a field says; null when nothing.</summary>
+    public string? Of(string field) => Said.GetValueOrDefault(field);
+}

@@ -82,6 +82,13 @@ public static class CautionTable
         "a cabinet is advised against sound",
         "whoever fits it, with a thermometer");
 
+    /// <summary>Work on a mast, roof or ladder.</summary>
+    public static Caution Height { get; } = new(
+        "HEIGHT",
+        "Aiming or exchanging a radio is work at height: two people, a secured ladder or platform, none in wind or thunder, and power off before a hand comes before the aerial.",
+        "a link through the air is short or tight, so that its radio is to be aimed again or exchanged",
+        "people trained for work at height, under the local code");
+
     /// <summary>Fanless boxes on each other.</summary>
     public static Caution HotStack { get; } = new(
         "HOT-STACK",
@@ -142,6 +149,6 @@ public static class CautionTable
     public static IReadOnlyList<Caution> All { get; } =
         [
             AlwaysOn, TooManyVolts, MixedPanel, CopperClad, Mains, DirectCurrent, MainsBeside, HardPull, TightBend, Laser, WarmCabinet, HotStack, CutVents, OpenCase, Battery,
-            WallLoad, HeavyLift, TipOver, OutletStrip,
+            WallLoad, HeavyLift, TipOver, OutletStrip, Height,
         ];
 }

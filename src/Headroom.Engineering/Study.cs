@@ -5,13 +5,16 @@ using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Addressing;
 using Headroom.Engineering.Binding;
 using Headroom.Engineering.Cabling;
+using Headroom.Engineering.Failure;
 using Headroom.Engineering.Heat;
 using Headroom.Engineering.MeasuredDraws;
 using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Racking;
 using Headroom.Engineering.Readings;
+using Headroom.Engineering.Reliability;
 using Headroom.Engineering.Standby;
+using Headroom.Engineering.Traffic;
 
 namespace Headroom.Engineering;
 
@@ -22,6 +25,7 @@ public static class Study
     public static IReadOnlyList<string> Disciplines { get; } =
     [
         PowerLedger.Discipline, CablingLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, StandbyLedger.Discipline,
+        TrafficLedger.Discipline, FailureLedger.Discipline, ReliabilityLedger.Discipline,
         RackingLedger.Discipline, AddressingLedger.Discipline, MoneyLedger.Discipline,
     ];
 
@@ -78,6 +82,31 @@ public static class Study
             entries.AddRange(board.Beside(StandbyLedger.Entries(standby), new StandbyExpectations(standby)));
             figures.Add(() => StandbyFigures.Of(standby));
             answers.Add(() => StandbyAnswers.Of(standby));
+        }
+
+        if (wanted.Contains(TrafficLedger.Discipline))
+        {
+            var traffic = TrafficStudy.Of(bound);
+            entries.AddRange(board.Beside(TrafficLedger.Entries(traffic), new TrafficExpectations(traffic)));
+            figures.Add(() => TrafficFigureList.Of(traffic));
+            answers.Add(() => TrafficAnswers.Of(traffic));
+        }
+
+        if (wanted.Contains(FailureLedger.Discipline))
+        {
+            var failures = FailureStudy.Of(bound);
+            entries.AddRange(FailureLedger.Entries(failures));
+            figures.Add(() => FailureFigures.Of(failures));
+            answers.Add(() => FailureAnswers.Of(failures));
+        }
+
+        // Without a fleet there is nothing to say, and its statistics are not even loaded.
+        if (job.Fleet.Count > 0 && wanted.Contains(ReliabilityLedger.Discipline))
+        {
+            var fleet = ReliabilityStudy.Of(bound);
+            entries.AddRange(ReliabilityLedger.Entries(fleet));
+            figures.Add(() => ReliabilityFigures.Of(fleet));
+            answers.Add(() => ReliabilityAnswers.Of(fleet));
         }
 
         if (wanted.Contains(RackingLedger.Discipline))

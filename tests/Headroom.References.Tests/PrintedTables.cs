@@ -36,6 +36,8 @@ internal static class PrintedTables
         new("Racks (10)", "racks", RackFigures.Work),
         .. SoundTables.All,
         .. StandbyTables.All,
+        new("Failures, spares, availability (runtime 2)", "reliability", Runtime.ReliabilityFigures.Work) { Reference = "runtime" },
+        new("Traffic (runtime 3)", "traffic", Runtime.TrafficFigures.Work) { Reference = "runtime" },
         .. MeasuredTables.All,
         new("Addresses (runtime 4)", "runtime-addresses", AddressFigures.Work) { Reference = "runtime" },
         new("Money (runtime 7)", "runtime-money", MoneyFigures.Work) { Reference = "runtime" },

@@ -32,6 +32,9 @@ public sealed record Body(
     Given<Money>? Price,
     Place At)
 {
+    /// <summary>Mean time between failures as its maker declares it [s]; null when not known.</summary>
+    public Given<Seconds>? BetweenFailures { get; init; }
+
     /// <summary>Height of its feet, which keep a gap free below it [m]; null when not known, 0 for none.</summary>
     public Given<Metres>? Feet { get; init; }
 }

@@ -17,6 +17,12 @@ public sealed record EndpointModel(
     IReadOnlyList<Given<BitsPerSecond>> Speeds,
     int PortsBehind)
 {
+    /// <summary>What it asks of the network; null when not known.</summary>
+    public TrafficFigures? Traffic { get; init; }
+
+    /// <summary>What its link through the air carries; null when it is no radio or it is not known.</summary>
+    public RadioFigures? Radio { get; init; }
+
     /// <summary>How long it takes from power to being of use [s]; null when not known.</summary>
     public Given<Seconds>? Boot { get; init; }
 

@@ -1,3 +1,4 @@
+using Headroom.Domain.Catalogues;
 using Headroom.Domain.Findings;
 using Headroom.Domain.Quantities;
 
@@ -22,4 +23,11 @@ public sealed record Endpoint(
     IReadOnlyDictionary<string, Given<Watts>> Draws,
     string? CountedAs,
     string? Hardware,
-    Place At);
+    Place At)
+{
+    /// <summary>What this one asks of the network, in place of what its model says; null where the model says it.</summary>
+    public TrafficFigures? Traffic { get; init; }
+
+    /// <summary>That it keeps pictures, and on what; null when it does not.</summary>
+    public Recorder? Recorder { get; init; }
+}

@@ -23,6 +23,9 @@ public sealed record Job(
     IReadOnlyList<Overruling> Overrulings,
     Place At)
 {
+    /// <summary>What the firm has in the field, by model; empty when nothing is written.</summary>
+    public IReadOnlyList<FleetRow> Fleet { get; init; } = [];
+
     /// <summary>What the firm charges and wants to keep; null when the job is not about money.</summary>
     public MoneyTerms? Money { get; init; }
 

@@ -17,6 +17,9 @@ public sealed record Policy(
     /// <summary>The kinds of limit that have a reserve of a fifth unless the policy says otherwise; all others have none.</summary>
     public static IReadOnlySet<string> AFifthByDefault { get; } = new HashSet<string> { "power", "apparent", "ports", "rack", "weight" };
 
+    /// <summary>The kinds of limit that have a reserve of three tenths unless the policy says otherwise: above seven tenths of a line frames begin to wait.</summary>
+    public static IReadOnlySet<string> ThreeTenthsByDefault { get; } = new HashSet<string> { "uplink", "port speed" };
+
     /// <summary>The kinds of limit for which a reserve can be written, with what an amount is measured in.</summary>
     public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>
     {
@@ -36,6 +39,12 @@ public sealed record Policy(
         ["back"] = "min",
         ["kept"] = "boxes",
         ["uplink"] = "Mb/s",
+        ["port speed"] = "Mb/s",
+        ["switching"] = "%",
+        ["recording"] = "d",
+        ["dark"] = "ports",
+        ["outage"] = "h",
+        ["spares"] = "pieces",
         ["fibre"] = "dB",
         ["rack"] = "U",
         ["depth"] = "mm",
@@ -55,6 +64,12 @@ public sealed record Policy(
     /// <summary>What is bought beyond the measured lengths of cable, as a share of them; null when not written.</summary>
     public Given<Share>? CableWaste { get; init; }
 
+    /// <summary>Share of calls that may find no way out in the busy hour; null when not written.</summary>
+    public Given<Share>? CallsLost { get; init; }
+
+    /// <summary>What may fail, and how long; null when nobody set anything.</summary>
+    public FailureRules? Failures { get; init; }
+
     /// <summary>What is wanted of an outage of the mains.</summary>
     public OutagePolicy Outage { get; init; } = OutagePolicy.None;
 
@@ -63,9 +78,10 @@ public sealed record Policy(
 
     /// <summary>The reserve that is to be kept of a kind of limit.</summary>
     /// <param name="kind">The kind.</param>
-    /// <returns>The policy's reserve, else a fifth or none by the kind.</returns>
+    /// <returns>The policy's reserve, else a fifth, three tenths or none by the kind.</returns>
     public Reserve ReserveOf(string kind) =>
         Reserves.TryGetValue(kind, out var reserve) ? reserve
         : AFifthByDefault.Contains(kind) ? Reserve.Fifth
+        : ThreeTenthsByDefault.Contains(kind) ? Reserve.ThreeTenths
         : Reserve.Nothing;
 }

@@ -14,6 +14,9 @@ public sealed record Reserve(double? Share, double? Amount, string Written, Orig
     /// <summary>A fifth of the limit.</summary>
     public static Reserve Fifth { get; } = new(0.2, null, "20 %", Origin.Unstated, Place.None);
 
+    /// <summary>Three tenths of the limit.</summary>
+    public static Reserve ThreeTenths { get; } = new(0.3, null, "30 %", Origin.Unstated, Place.None);
+
     /// <summary>No reserve.</summary>
     public static Reserve Nothing { get; } = new(0, null, "none", Origin.Unstated, Place.None);
 

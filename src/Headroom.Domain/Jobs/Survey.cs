@@ -23,6 +23,9 @@ public sealed record Survey(
     /// <summary>Desks, counters and screens behind whose edge something stands.</summary>
     public IReadOnlyList<Screen> Screens { get; init; } = [];
 
+    /// <summary>Lines that lead out of the house.</summary>
+    public IReadOnlyList<Line> Lines { get; init; } = [];
+
     /// <summary>What stands between the job and the line.</summary>
     public LineBoxes Line { get; init; } = LineBoxes.None;
 

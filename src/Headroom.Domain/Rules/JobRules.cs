@@ -22,6 +22,7 @@ public static class JobRules
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
+        TrafficRules.Check(names, slips);
         OutageRules.Check(names, slips);
         AddressRules.Check(names, slips);
         MoneyRules.Check(job, slips);
@@ -33,6 +34,7 @@ public static class JobRules
         slips.End();
         ReadingRules.Check(names, views, slips);
         PriceRules.Ask(names, slips);
+        TrafficRules.Ask(names, views, slips);
         Ask(names, views, slips);
         return slips.Findings;
     }

@@ -16,6 +16,8 @@ internal static class PolicyRules
         ["mA"] = Is<Amperes>,
         ["ms"] = Is<Seconds>,
         ["min"] = Is<Seconds>,
+        ["d"] = Is<Seconds>,
+        ["h"] = Is<Seconds>,
         ["VA"] = Is<VoltAmperes>,
         ["m"] = Is<Metres>,
         ["mm"] = Is<Metres>,

@@ -15,7 +15,8 @@ internal static class PriceRules
             slips.Unknown(RuleCodes.UnknownPriced, price.At, new("model", price.Model, "a price", "of the catalogue"), known);
     }
 
-    private static HashSet<string> Models(Catalogue all) =>
+    /// <summary>The ids of all models of a catalogue.</summary>
+    internal static HashSet<string> Models(Catalogue all) =>
     [
         .. all.Switches.Keys, .. all.Injectors.Keys, .. all.Endpoints.Keys, .. all.Cables.Keys, .. all.Fibres.Keys,
         .. all.Modules.Keys, .. all.Standby.Keys, .. all.Batteries.Keys, .. all.Fans.Keys, .. all.Cabinets.Keys,

@@ -58,7 +58,8 @@ internal static class ReadingRules
 
     private static bool IsPlace(string id, JobNames names) =>
         names.Endpoints.ContainsKey(id) || names.Drops.ContainsKey(id) || names.Spaces.ContainsKey(id)
-        || names.Listeners.ContainsKey(id) || names.Racks.ContainsKey(id) || names.Noises.ContainsKey(id);
+        || names.Listeners.ContainsKey(id) || names.Racks.ContainsKey(id) || names.Noises.ContainsKey(id)
+        || (names.Job.Survey.Lines.Count > 0 && names.Job.Survey.Lines.Any(line => line.Id == id));
 
     private static bool IsUnit(string id, DesignView view) =>
         view.Switches.ContainsKey(id) || view.Injectors.ContainsKey(id) || view.Standby.ContainsKey(id);
@@ -66,7 +67,7 @@ internal static class ReadingRules
     private static List<string> Known(JobNames names, IReadOnlyList<DesignView> views) =>
     [
         .. views.SelectMany(v => v.PortUnits.Concat(v.Standby.Keys))
-        .Concat(names.Standings).Concat(names.Listeners.Keys).Concat(names.Noises.Keys).Concat(names.Patchable).Distinct(),
+        .Concat(names.Standings).Concat(names.Listeners.Keys).Concat(names.Noises.Keys).Concat(names.Job.Survey.Lines.Select(line => line.Id)).Concat(names.Patchable).Distinct(),
     ];
 
     private static Said Old(Reading reading, DateOnly day) => new(

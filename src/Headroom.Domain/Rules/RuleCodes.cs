@@ -149,6 +149,15 @@ public static class RuleCodes
     /// <summary>Door and gap are larger than the wall they are in.</summary>
     public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
 
+    /// <summary>A recorder keeps the pictures of something that is no endpoint.</summary>
+    public static RuleCode UnknownRecorded { get; } = Wrong("RUL085", "A recorder keeps the pictures of something that is no endpoint.");
+
+    /// <summary>No disk of a recorder is left for pictures.</summary>
+    public static RuleCode ParityTakesAll { get; } = Wrong("RUL086", "No disk of a recorder is left for pictures.");
+
+    /// <summary>More stood in hot places than there were.</summary>
+    public static RuleCode HotBeyondAll { get; } = Wrong("RUL087", "More hours or failures are said of hot places than of all places together.");
+
     /// <summary>Something is to go on working in an outage that the job does not have.</summary>
     public static RuleCode UnknownKept { get; } = Wrong("RUL076", "Something is to go on working in an outage that the job does not have.");
 
@@ -224,6 +233,12 @@ public static class RuleCodes
     /// <summary>A price is written for something that is no model.</summary>
     public static RuleCode UnknownPriced { get; } = Ask("RUL130", "A price is written for a model that is not in the catalogue.");
 
+    /// <summary>An uplink leads to a line that the survey does not have.</summary>
+    public static RuleCode UnknownLine { get; } = Ask("RUL140", "An uplink leads to a line that the survey does not have, while it has others.");
+
+    /// <summary>The fleet has a model that is not in the catalogue.</summary>
+    public static RuleCode UnknownFleet { get; } = Ask("RUL141", "The fleet has a model that is not in the catalogue.");
+
     /// <summary>All rules, by code.</summary>
     public static IReadOnlyList<RuleCode> All { get; } =
     [
@@ -235,10 +250,10 @@ public static class RuleCodes
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
         UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder,
-        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
+        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownRecorded, ParityTakesAll, HotBeyondAll, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
-        FromIsTo, CableTooWarm, UnknownPriced,
+        FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,
     ];
 
     private static RuleCode Wrong(string code, string meaning) => new(code, Severity.Error, meaning);

@@ -22,4 +22,7 @@ public sealed record BoundDesign(
 {
     /// <summary>The run of every drop of the survey, in its order; those of endpoints are the same objects.</summary>
     public IReadOnlyList<BoundRun> Runs { get; init; } = [];
+
+    /// <summary>The tree that its uplinks make; made when somebody first asks.</summary>
+    public BoundNetwork Network => field ??= BoundNetwork.Of(this);
 }

@@ -44,4 +44,18 @@ public static class FrameRate
         Require.Between(0, LargestOctets, payloadOctets);
         return bitsPerSecond * payloadOctets / (LargestOctets + OverheadOctets);
     }
+
+    /// <summary>Data that packets carry over a full line, whatever their frame [bit/s].</summary>
+    /// <param name="bitsPerSecond">Data rate [bit/s]; above 0.</param>
+    /// <param name="payloadOctets">Payload of a frame; 0 or more.</param>
+    /// <param name="frameOctets">The frame, check sequence and tag included [octets]; 64 or more.</param>
+    /// <returns>Payload [bit/s].</returns>
+    /// <remarks>Source: IEEE 802.3, 4.4.2, from memory.</remarks>
+    public static double PayloadBitsPerSecond(double bitsPerSecond, int payloadOctets, int frameOctets)
+    {
+        Require.Above0(bitsPerSecond, "bit/s");
+        Require.Between(SmallestOctets, int.MaxValue - OverheadOctets, frameOctets);
+        Require.Between(0, frameOctets, payloadOctets);
+        return bitsPerSecond * payloadOctets / (frameOctets + OverheadOctets);
+    }
 }

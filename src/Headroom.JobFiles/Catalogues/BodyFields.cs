@@ -23,6 +23,7 @@ internal static class BodyFields
     private static readonly Field<Given<Kilograms>> Weight = new("weight", () => Sensible.Mass, "Its mass.", "3.1 kg");
     private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
     private static readonly Field<Given<Metres>> Altitude = new("altitude", () => Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
+    private static readonly Field<Given<Seconds>> BetweenFailures = new("mtbf", () => Sensible.BetweenFailures, "Mean time between failures, as its maker declares it.", "280000 h declared");
     private static readonly Field<Given<Money>> Price = new("price", new MoneyShape(), "What one costs.", "212 EUR invented");
     private static readonly Field<Given<Money>> PricePerMetre = new("price per metre", new MoneyShape(), "What a metre of it costs.", "0.42 EUR invented");
 
@@ -30,7 +31,7 @@ internal static class BodyFields
     public static IReadOnlyList<Field> First { get; } = [Like, About];
 
     /// <summary>The keys of a thing that stands somewhere.</summary>
-    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Feet, Weight, Ambient, Altitude, Price];
+    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Feet, Weight, Ambient, Altitude, BetweenFailures, Price];
 
     /// <summary>The keys of a thing that is sold by the metre.</summary>
     public static IReadOnlyList<Field> ByMetre { get; } = [Weight, Price, PricePerMetre];
@@ -55,6 +56,7 @@ internal static class BodyFields
             values.Get(Price) ?? values.Get(PricePerMetre),
             values.At)
         {
+            BetweenFailures = values.Get(BetweenFailures),
             Feet = values.Get(Feet),
         };
     }

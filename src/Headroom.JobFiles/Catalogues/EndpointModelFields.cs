@@ -29,7 +29,7 @@ internal static class EndpointModelFields
 
     /// <summary>An endpoint model.</summary>
     public static ObjectShape<EndpointModel> Shape { get; } = new(
-        "endpoint model", [.. BodyFields.First, Kind, Power, Draws, Boot, PortFields.Speed, PortsBehind, .. BodyFields.Last], Build);
+        "endpoint model", [.. BodyFields.First, Kind, Power, Draws, Boot, PortFields.Speed, PortsBehind, TrafficFields.Traffic, TrafficFields.Radio, .. BodyFields.Last], Build);
 
     private static EndpointModel Build(Values values)
     {
@@ -37,7 +37,12 @@ internal static class EndpointModelFields
         var draws = values.Get(Draws) ?? new Dictionary<string, Given<Watts>>();
         CheckDraws(power, draws, values);
         return new EndpointModel(
-            BodyFields.Build(values), values.Must(Kind), power, draws, values.List(PortFields.Speed), values.Maybe(PortsBehind) ?? 0) { Boot = values.Get(Boot) };
+            BodyFields.Build(values), values.Must(Kind), power, draws, values.List(PortFields.Speed), values.Maybe(PortsBehind) ?? 0)
+        {
+            Boot = values.Get(Boot),
+            Traffic = values.Get(TrafficFields.Traffic),
+            Radio = values.Get(TrafficFields.Radio),
+        };
     }
 
     private static void CheckDraws(PowerIntake? power, IReadOnlyDictionary<string, Given<Watts>> draws, Values values)

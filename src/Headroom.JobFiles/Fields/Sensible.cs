@@ -165,6 +165,39 @@ internal static class Sensible
     /// <summary>Frames that a switch passes on.</summary>
     public static QuantityShape<PacketsPerSecond> Frames => field ??= Of<PacketsPerSecond>(1e3, 1e12, "Mframes/s");
 
+    /// <summary>What one device, or a line, asks or gives.</summary>
+    public static QuantityShape<BitsPerSecond> DataFlow { get; } = Of<BitsPerSecond>(1e3, 800e9, "Mb/s");
+
+    /// <summary>What a disk holds.</summary>
+    public static QuantityShape<Octets> Disk { get; } = Of<Octets>(1e9, 1e15, "TB");
+
+    /// <summary>How long pictures are kept.</summary>
+    public static QuantityShape<Seconds> Kept { get; } = Of<Seconds>(3600, 10 * 31_557_600.0, "d");
+
+    /// <summary>A share that leaves something over.</summary>
+    public static QuantityShape<Share> BelowWhole { get; } = Of<Share>(0, 0.99, "%");
+
+    /// <summary>Share of the time that a line works.</summary>
+    public static QuantityShape<Share> Works { get; } = Of<Share>(0.5, 1, "%");
+
+    /// <summary>A probability that is wanted; at 100 % nothing would ever be enough.</summary>
+    public static QuantityShape<Share> Certainty { get; } = Of<Share>(0.5, 0.9999, "%");
+
+    /// <summary>Share of calls that may be lost.</summary>
+    public static QuantityShape<Share> CallsLost { get; } = Of<Share>(0.0001, 0.5, "%");
+
+    /// <summary>Time until something works again, or lost in a year.</summary>
+    public static QuantityShape<Seconds> Lost { get; } = Of<Seconds>(60, 31_557_600, "h");
+
+    /// <summary>Time until a supplier has sent something.</summary>
+    public static QuantityShape<Seconds> Lead { get; } = Of<Seconds>(3600, 3 * 31_557_600.0, "d");
+
+    /// <summary>Time in service of many units together.</summary>
+    public static QuantityShape<Seconds> Service { get; } = Of<Seconds>(3600, 3.6e13, "h");
+
+    /// <summary>Mean time between failures: from a bad week to what no maker ever declared.</summary>
+    public static QuantityShape<Seconds> BetweenFailures { get; } = Of<Seconds>(3.6e5, 3.6e11, "h");
+
     /// <summary>Air moved by a small fan.</summary>
     public static QuantityShape<CubicMetresPerHour> Flow => field ??= Of<CubicMetresPerHour>(0, 2000, "m3/h");
 

@@ -1,3 +1,4 @@
+using Headroom.JobFiles.Catalogues;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Yaml;
 
@@ -18,7 +19,7 @@ internal static class EndpointFields
 
     private static readonly Field<string> Hardware = new("hardware", Shapes.Text, "Its hardware address.", "02:00:5e:10:00:01");
 
-    private static readonly ObjectShape<EndpointDraft> Keys = new("endpoint", [Model, Drop, Near, Mode, .. DrawFields.All, Hardware], Build)
+    private static readonly ObjectShape<EndpointDraft> Keys = new("endpoint", [Model, Drop, Near, Mode, .. DrawFields.All, Hardware, TrafficFields.Traffic, RecorderFields.Recorder], Build)
     {
         About = "Something that is connected. Where a draw is written here, it stands in place of the model's.",
     };
@@ -36,5 +37,9 @@ internal static class EndpointFields
     };
 
     private static EndpointDraft Build(Values values) => new(
-        values.Get(Model), values.List(Drop), values.Get(Near), values.Get(Mode), DrawFields.Build(values), values.Get(Hardware));
+        values.Get(Model), values.List(Drop), values.Get(Near), values.Get(Mode), DrawFields.Build(values), values.Get(Hardware))
+    {
+        Traffic = values.Get(TrafficFields.Traffic),
+        Recorder = values.Get(RecorderFields.Recorder),
+    };
 }

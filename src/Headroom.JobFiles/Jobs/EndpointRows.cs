@@ -40,7 +40,11 @@ internal sealed class EndpointRows(FieldReader reader)
     }
 
     private static Endpoint Make(string name, string model, EndpointDraft draft, (string? Drop, EndpointKey Key, Place At) own) => new(
-        name, model, own.Drop, draft.Near, draft.Mode, draft.Draws, own.Key.Count > 0 ? own.Key.Written : null, draft.Hardware, own.At);
+        name, model, own.Drop, draft.Near, draft.Mode, draft.Draws, own.Key.Count > 0 ? own.Key.Written : null, draft.Hardware, own.At)
+    {
+        Traffic = draft.Traffic,
+        Recorder = draft.Recorder,
+    };
 
     // Two lines that count the same model go on counting: phone-1 to phone-12, then phone-13.
     private List<string> Counted(string model, int count)

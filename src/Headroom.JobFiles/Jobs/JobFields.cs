@@ -22,6 +22,7 @@ internal static class JobFields
         "readings", () => ReadingFields.List, "What was measured.", "[{what: sound, at: desk, value: 47.6 dB(A), on: 2026-11-14}]");
 
     private static readonly Field<IReadOnlyList<Price>> Prices = new("prices", () => PriceFields.All, "What goods cost.", "[{model: wren-b, cost: 212 EUR, on: 2026-11-20}]");
+    private static readonly Field<IReadOnlyList<FleetRow>> Fleet = new("fleet", () => FleetFields.All, "What the firm has in the field, at all of its sites.", "[{model: wren-b, units: 120, service: 240 years, failed: 3, spares: 1, supplier: 14 d}]");
     private static readonly Field<IReadOnlyList<SheetPlan>> Sheets = new(
         JobFile.SheetsKey, new LaterShape<IReadOnlyList<SheetPlan>>(() => SheetFields.List), "Sheets (CSV) whose rows count as if they stood here.", "[{file: drops.csv, as: drops, otherwise: {from: cupboard}}]");
     private static readonly Field<IReadOnlyList<Overruling>> Overrulings = new(
@@ -30,7 +31,7 @@ internal static class JobFields
     private static readonly Field<MoneyTerms> Money = new("money", () => MoneyFields.Shape, "What the firm charges and wants to keep.", "{margin: 28 %, tax: {standard: 19 %}}");
 
     /// <summary>The file.</summary>
-    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Money, Readings, Overrulings], Build) { GoesOn = true };
+    public static ObjectShape<Job> Shape { get; } = new("job file", [Format, Name, Client, Policy, Sheets, Survey, Chosen, Designs, Prices, Money, Fleet, Readings, Overrulings], Build) { GoesOn = true };
 
     private static Job Build(Values values) => new(
         values.Get(Name) ?? "",
@@ -41,5 +42,5 @@ internal static class JobFields
         values.Get(Chosen),
         values.List(Readings),
         values.List(Overrulings),
-        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices), Money = values.Get(Money) };
+        new Place(values.At.File, 0, 0)) { Prices = values.List(Prices), Money = values.Get(Money), Fleet = values.List(Fleet) };
 }

@@ -22,7 +22,7 @@ internal static class PolicyFields
     private static readonly Field<IReadOnlyDictionary<string, Reserve>> Reserve = new(
         "reserve",
         new ObjectShape<IReadOnlyDictionary<string, Reserve>>("reserve", Kinds, values => Known(values, Kinds)),
-        "What is to stay free of each kind of limit; without it a fifth of power, ports, rack and weight, and nothing of the others.",
+        "What is to stay free of each kind of limit; without it a fifth of power, ports, rack and weight, three tenths of uplink and port speed, and nothing of the others.",
         "{power: 20 %, ports: 2}");
 
     private static readonly Field<IReadOnlyDictionary<string, Reserve>> Growth = new(
@@ -35,8 +35,10 @@ internal static class PolicyFields
 
     private static readonly Field<Given<Share>> CableWaste = new("cable waste", () => Sensible.Waste, "What is bought beyond the measured lengths of cable; 10 % without it.", "10 %");
 
+    private static readonly Field<Given<Share>> CallsLost = new("calls lost", () => Sensible.CallsLost, "Share of calls that may find no way out in the busy hour; 1 % without it.", "1 %");
+
     /// <summary>The policy.</summary>
-    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, OutageFields.Outage], values => new Policy(
+    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, CallsLost, OutageFields.Outage, FailureFields.Failures], values => new Policy(
         values.Get(Reserve) ?? Policy.None.Reserves,
         values.Get(Growth) ?? Policy.None.Growth,
         values.Maybe(PricesAsOf),
@@ -44,6 +46,8 @@ internal static class PolicyFields
     {
         CableWaste = values.Get(CableWaste),
         Outage = values.Get(OutageFields.Outage) ?? OutagePolicy.None,
+        CallsLost = values.Get(CallsLost),
+        Failures = values.Get(FailureFields.Failures),
     });
 
     private static Field<Reserve> Kind(string kind, string unit)

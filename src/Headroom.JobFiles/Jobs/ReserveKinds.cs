@@ -8,6 +8,9 @@ internal static class ReserveKinds
     /// <summary>A number of ports; it may stand without a unit.</summary>
     public static UnitTable Ports { get; } = new("a number of ports", [new Unit("ports", 1, 0, "port", "")]);
 
+    /// <summary>A number of spares; it may stand without a unit.</summary>
+    public static UnitTable Pieces { get; } = new("a number of pieces", [new Unit("pieces", 1, 0, "piece", "")]);
+
     /// <summary>A number of cables; it may stand without a unit.</summary>
     public static UnitTable Cables { get; } = new("a number of cables", [new Unit("cables", 1, 0, "cable", "")]);
 
@@ -34,6 +37,11 @@ internal static class ReserveKinds
         ["apparent"] = VoltAmperes.Units,
         ["back"] = Seconds.Units,
         ["uplink"] = BitsPerSecond.Units,
+        ["port speed"] = BitsPerSecond.Units,
+        ["recording"] = Seconds.Units,
+        ["dark"] = Ports,
+        ["outage"] = Seconds.Units,
+        ["spares"] = Pieces,
         ["fibre"] = Decibels.Units,
         ["rack"] = RackUnits.Units,
         ["depth"] = Metres.Units,

@@ -22,7 +22,7 @@ public sealed class AlteredJobsTests
                 Note(faults, $"study of sample {number}: {result.Err}\n{text}");
             if (result.ExitCode == 2 || number % 10 != 0)
                 return;
-            var explained = TestDesk.Run(["explain", "-", "power", "cabling", "sound", "standby"], text);
+            var explained = TestDesk.Run(["explain", "-", "power", "cabling", "sound", "standby", "traffic", "failure", "reliability"], text);
             if (explained.Err.Contains("fault of headroom", StringComparison.Ordinal))
                 Note(faults, $"explaining sample {number}: {explained.Err}\n{text}");
         });

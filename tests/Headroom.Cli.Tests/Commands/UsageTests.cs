@@ -22,7 +22,7 @@ public sealed class UsageTests
         { "study a --on 2026-02-30", "headroom: --on is a day written as 2026-11-25, not '2026-02-30'" },
         { "study a --count sw-1=clas", "headroom: --count is class, port-limit, negotiated, measured or autoclass, not 'clas'; did you mean class?" },
         { "study a --count =class", "headroom: --count wants a switch before '=': sw-1=class" },
-        { "study a --only powr", "headroom: --only is power, cabling, heat, sound, standby, racking, addressing or money, not 'powr'; did you mean power?" },
+        { "study a --only powr", "headroom: --only is power, cabling, heat, sound, standby, traffic, failure, reliability, racking, addressing or money, not 'powr'; did you mean power?" },
         { "study a --strict --design", "headroom: --design needs a value: ID" },
         { "explain a", "headroom: explain needs a JOB and at least one ENTRY" },
         { "explain a b --format csv", "headroom: --format is text or json, not 'csv'" },

@@ -33,6 +33,10 @@ internal sealed class Site
 
     public List<Reading> Readings { get; } = [];
 
+    public List<Line> Lines { get; } = [];
+
+    public List<FleetRow> Fleet { get; } = [];
+
     public List<Price> Prices { get; } = [];
 
     public Policy Policy { get; set; } = Policy.None;
@@ -46,7 +50,7 @@ internal sealed class Site
     public AddressPlan? Addresses { get; set; }
 
     public Job Job => new(
-        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Addresses = Addresses }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Money = Money };
+        "a job", null, Policy, new(Spaces, Listeners, Racks, Pathways, Drops, Endpoints) { Partitions = Partitions, Screens = Screens, Noises = Noises, Lines = Lines, Addresses = Addresses }, Designs, Chosen, Readings, [], new("job.yaml", 0, 0)) { Prices = Prices, Fleet = Fleet, Money = Money };
 
     public IReadOnlyList<Finding> Findings => JobRules.Check(Job, Catalogue);
 

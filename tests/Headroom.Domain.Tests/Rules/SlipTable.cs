@@ -146,6 +146,12 @@ internal static class SlipTable
             ["a conduit without inside"] = (RuleCodes.NoExtent, s => s.Pathways.Change(0, p => p with { Inside = Made.Of(new Metres(0)) })),
             ["a length below nothing"] = (RuleCodes.NoExtent, s => s.Drops.Change(0, d => d with { CordAtPanel = s.Piece(-2) with { By = null } })),
             ["a range the wrong way round"] = (RuleCodes.RangeReversed, s => s.Pathways.Change(0, p => p with { Ambient = p.Ambient! with { Written = "33..24 °C" } })),
+            ["a recorder of what is no endpoint"] = (RuleCodes.UnknownRecorded, s => s.Endpoints.Change(0, e => e with { Recorder = new(2, null, 0, null, null, null, ["phone-9"], s.Here()) })),
+            ["a recorder with nothing but parity"] = (RuleCodes.ParityTakesAll, s => s.Endpoints.Change(0, e => e with { Recorder = new(2, null, 2, null, null, null, [], s.Here()) })),
+            ["more failed in hot places than in all"] = (RuleCodes.HotBeyondAll, s => s.Fleet.Add(new("wren", 9, Made.Of(new Seconds(1e9)), 2, null, 3, 0, null, null, s.Here()))),
+            ["more service in hot places than in all"] = (RuleCodes.HotBeyondAll, s => s.Fleet.Add(new("wren", 9, Made.Of(new Seconds(1e9)), 2, Made.Of(new Seconds(2e9)), 1, 0, null, null, s.Here()))),
+            ["an uplink to a line that is not surveyed"] = (RuleCodes.UnknownLine, s => s.Lines.Add(new("gate", null, null, null, s.Here()))),
+            ["a fleet of no model"] = (RuleCodes.UnknownFleet, s => s.Fleet.Add(new("wern", 9, null, null, null, null, null, null, null, s.Here()))),
             ["something kept that is not there"] = (RuleCodes.UnknownKept, s => s.Policy = s.Policy with { Outage = new(null, ["phon"], null) }),
             ["high priority switched off before low"] = (RuleCodes.ShedOrder, s => First(s, d => d with
             {

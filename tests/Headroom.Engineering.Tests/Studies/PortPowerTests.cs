@@ -166,12 +166,13 @@ public sealed class PortPowerTests
             "pathways: {pipe: {kind: conduit, inside: 30 mm, already: none, mains beside: 2 circuits of 16 A, barrier: none, apart: 40 mm, bends: 4, bend radius: 20 mm}}",
             "designs: {d: {switches: {sw-1: {model: box}}, uplinks: [{from: sw-1/25, to: line, module: ten, drop: F-1}]}}");
         var loud = Acoustics.SoundSite.Yard with { Listener = "at: 2.5 x 1.5 x 1.2 m, limit: 35 dB(A)" };
+        var rain = Traffic.NetworkJob.Study("link: {model: dish, traffic: {stream: 29 Mb/s}}", "switches: {sw-1: {model: box}}, patch: {link: sw-1/1}");
         var warm = new Heat.HeatSite
         {
             Spaces = new Heat.HeatSite().Spaces.Replace("28 °C", "48 °C", StringComparison.Ordinal), Racks = "A: {in: room, height: 6 U}",
             Switches = "sw-1: {model: fanned, in: box, fan: weak}, sw-2: {model: still, in: A, unit: 1}, sw-3: {model: still, in: A, unit: 2}",
         };
-        var seen = all.Select(site => site.Study()).Append(cables).Append(loud.Study()).Append(warm.Study()).Append(Racking.RackJob.Dangerous()).Append(new Standby.OutageJob.Of { Outage = "{runtime: 5 h}" }.Ledger).SelectMany(ledger => ledger.Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
+        var seen = all.Select(site => site.Study()).Append(cables).Append(loud.Study()).Append(warm.Study()).Append(rain).Append(Racking.RackJob.Dangerous()).Append(new Standby.OutageJob.Of { Outage = "{runtime: 5 h}" }.Ledger).SelectMany(ledger => ledger.Entries).SelectMany(entry => entry.Cautions).Select(caution => caution.Code).ToHashSet();
         Assert.Equal(CautionTable.All.Select(caution => caution.Code).ToHashSet(), seen);
         Assert.All(On(PoeType.Type2, Site.Device("ap", 4, 6, 12, 9)).Study().Entries, entry => Assert.Empty(entry.Cautions));
     }

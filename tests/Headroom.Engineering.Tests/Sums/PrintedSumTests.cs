@@ -133,6 +133,39 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/1.5/generator", "generator-time tank 12 L burns 0.45 L/kWh load 1000 W", "hours", 26.67, 0.005),
     };
 
+    public static TheoryData<PrintedSum> Traffic => new()
+    {
+        new PrintedSum("runtime/3.3/20-phones", "calls-at-once phones 20 busy 12 % lost 1 %", "calls", 7, 0.5),
+        new PrintedSum("runtime/3.3/20-phones, call congestion of 7", "calls-at-once phones 20 busy 12 % lost 1 %", "lost-then", 0.38976, 0.000005),
+        new PrintedSum("runtime/3.3/20-phones, Erlang B of 7", "calls-at-once phones 20 busy 12 % lost 1 %", "lost-by-erlang", 0.82831, 0.000005),
+        new PrintedSum("runtime/3.2/codec-64", "voice-rate codec 64 kb/s tagged no", "on-wire", 95.2, 0.05),
+        new PrintedSum("runtime/3.2/codec-8, tagged", "voice-rate codec 8 kb/s", "frame-rate", 32.8, 0.05),
+        new PrintedSum("runtime/3.5/quantiles", "busy-users users 48 active 10 %", "at-once", 12, 0.5),
+        new PrintedSum("runtime/3.4/days", "recorder-days cameras 16 rate 4 Mb/s size 8 TB", "days", 10.4167, 0.00005),
+        new PrintedSum("runtime/3.4/days, 40 %", "recorder-days cameras 16 rate 4 Mb/s size 8 TB written 40 %", "days", 26.0417, 0.00005),
+        new PrintedSum("runtime/3.5/wait", "line-wait load 80 % rate 1 Gb/s", "stay", 61.52, 0.005),
+        new PrintedSum("runtime/3.5/queues, p99", "line-wait load 95 % rate 1 Gb/s", "frame-times", 20, 0.5),
+        new PrintedSum("runtime/3.5/oversubscription", "oversubscription ports 48 x 1 Gb/s uplinks 2 x 10 Gb/s", "ratio", 2.4, 0.05),
+        new PrintedSum("power-and-cabling/S-5", "oversubscription ports 48 x 1 Gb/s uplinks 4 x 10 Gb/s", "capacity", 176, 0.5),
+        new PrintedSum("runtime/3.6/classes", "marking class telephony", "dscp", 46, 0.5),
+        new PrintedSum("runtime/3.6/wifi", "marking class telephony", "wifi", 6, 0.5),
+    };
+
+    public static TheoryData<PrintedSum> Failures => new()
+    {
+        new PrintedSum("runtime/2.1/three-failures", "failure-rate service 2102400 h failures 3 mtbf 600000 h", "rate", 1.458541, 0.0000005),
+        new PrintedSum("runtime/2.1/800-hours, low", "failure-rate service 800 h failures 2", "mtbf-low", 127.069, 0.0005),
+        new PrintedSum("runtime/2.1/800-hours, high", "failure-rate service 800 h failures 2", "mtbf-high", 2251.229, 0.0005),
+        new PrintedSum("runtime/2.2/7-and-2", "compare-failures failures 7 service 400000 h other-failures 2 other-service 500000 h", "chance", 8.76889, 0.000005),
+        new PrintedSum("runtime/2.2/7-and-2, fails more", "compare-failures failures 7 service 400000 h other-failures 2 other-service 500000 h", "fails-more", 97.8905, 0.00005),
+        new PrintedSum("runtime/2.3/45-drives", "spares units 45 mtbf 100000 h lead 90 d", "spares", 3, 0.5),
+        new PrintedSum("runtime/2.3/predictive", "spares units 120 mtbf 600600 h lead 365 d seen 4", "spares", 5, 0.5),
+        new PrintedSum("runtime/2.4/switch-and-supply", "availability parts 200000 h, 100000 h", "lost", 3.15272, 0.000005),
+        new PrintedSum("runtime/2.4/50-kh", "availability parts 50000 h", "works", 99.9520230, 0.00000005),
+        new PrintedSum("runtime/2.5/shape-0.5, 72 h", "burn-in shape 0.5 scale 1000000 h", "first-year", 8.19408, 0.000005),
+        new PrintedSum("runtime/2.5/shape-0.7, caught", "burn-in shape 0.7 scale 2000000 h", "caught", 0.07749, 0.000005),
+    };
+
     public static TheoryData<PrintedSum> Measured => new()
     {
         new PrintedSum("runtime/5.2/12", "draw-from-sites site-means 5.1666666667 W readings-each 3 unit-spread 0.2 W units 24 expected 6.3 W expected-spread 1.5 W site-spread 0.5 W", "together", 177.5163, 0.001),
@@ -157,7 +190,7 @@ public sealed class PrintedSumTests
         new PrintedSum("runtime/7/owning", "cost-of-owning first 2500 yearly 360.24 interest 6 % years 5", "today", 4017.462, 0.0005),
     };
 
-    [Theory, MemberData(nameof(Measured)), MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
+    [Theory, MemberData(nameof(Measured)), MemberData(nameof(Heat)), MemberData(nameof(Office)), MemberData(nameof(Standby)), MemberData(nameof(Traffic)), MemberData(nameof(Failures)), MemberData(nameof(Power)), MemberData(nameof(Cabling)), MemberData(nameof(Sound))]
     public void A_sum_comes_to_what_is_printed(PrintedSum row)
     {
         var figure = Reckoned.Of(row.Typed).Figures.Single(figure => figure.Output.Name == row.Output);
@@ -170,5 +203,5 @@ public sealed class PrintedSumTests
     [Fact]
     public void Every_sum_is_held_against_a_row() => Assert.Equal(
         AllSums.All.Select(sum => sum.Name).Order(),
-        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Office).Concat(Measured).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
+        Power.Concat(Cabling).Concat(Heat).Concat(Sound).Concat(Standby).Concat(Traffic).Concat(Failures).Concat(Office).Concat(Measured).Select(row => row.Data.Typed.Split(' ')[0]).Distinct().Order());
 }

@@ -77,7 +77,7 @@ public sealed class SumTableTests
         (QuantityInput { IsList: true } list, _) => [input.Name, string.Join(", ", Enumerable.Repeat(Written(list, share), list.Count?.Least ?? 1 + sort))],
         (QuantityInput quantity, _) => [input.Name, Written(quantity, share)],
         (NumberInput { OneOf: { Count: > 0 } some }, _) => [input.Name, $"{some[(int)(share * 0.999 * some.Count)]}"],
-        (NumberInput number, _) => [input.Name, $"{Math.Round(number.Bounds.Least + share * (number.Bounds.Most - number.Bounds.Least))}"],
+        (NumberInput number, _) => [input.Name, $"{Math.Round(number.Bounds.Least + share * (number.Bounds.Most - number.Bounds.Least), number.IsWhole ? 0 : 3).ToString(System.Globalization.CultureInfo.InvariantCulture)}"],
         (WordInput words, _) => [input.Name, words.Choices[(int)(share * 0.999 * words.Choices.Count)]],
         _ => throw new NotSupportedException(),
     };

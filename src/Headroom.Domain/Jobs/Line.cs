@@ -1,0 +1,12 @@
+using Headroom.Domain.Findings;
+using Headroom.Domain.Quantities;
+
+namespace Headroom.Domain.Jobs;
+
+/// <summary>A line that leads out of the house.</summary>
+/// <param name="Id">The name that uplinks lead to, such as <c>line</c>.</param>
+/// <param name="Down">What it gives towards the house [bit/s]; null when not known.</param>
+/// <param name="Up">What it takes from the house [bit/s]; null when not known.</param>
+/// <param name="Works">Share of the time that it works, as its contract says; null when not known.</param>
+/// <param name="At">Where it stands in the file.</param>
+public sealed record Line(string Id, Given<BitsPerSecond>? Down, Given<BitsPerSecond>? Up, Given<Share>? Works, Place At);

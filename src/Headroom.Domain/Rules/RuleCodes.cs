@@ -150,13 +150,13 @@ public static class RuleCodes
     public static RuleCode DoorBeyondWall { get; } = Wrong("RUL068", "Door and gap are larger than the wall they are in.");
 
     /// <summary>A recorder keeps the pictures of something that is no endpoint.</summary>
-    public static RuleCode UnknownRecorded { get; } = Wrong("RUL085", "A recorder keeps the pictures of something that is no endpoint.");
+    public static RuleCode UnknownRecorded { get; } = Wrong("RUL070", "A recorder keeps the pictures of something that is no endpoint.");
 
     /// <summary>No disk of a recorder is left for pictures.</summary>
-    public static RuleCode ParityTakesAll { get; } = Wrong("RUL086", "No disk of a recorder is left for pictures.");
+    public static RuleCode ParityTakesAll { get; } = Wrong("RUL071", "No disk of a recorder is left for pictures.");
 
     /// <summary>More stood in hot places than there were.</summary>
-    public static RuleCode HotBeyondAll { get; } = Wrong("RUL087", "More hours or failures are said of hot places than of all places together.");
+    public static RuleCode HotBeyondAll { get; } = Wrong("RUL072", "More hours or failures are said of hot places than of all places together.");
 
     /// <summary>Something is to go on working in an outage that the job does not have.</summary>
     public static RuleCode UnknownKept { get; } = Wrong("RUL076", "Something is to go on working in an outage that the job does not have.");
@@ -249,8 +249,8 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownKept, ShedOrder,
-        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownRecorded, ParityTakesAll, HotBeyondAll, LongRun, ShortRun,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder,
+        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,

@@ -79,7 +79,9 @@ internal static class CodeInputs
         .Append(("SHT022", () => JobFile.Parse(Head + "sheets: [{file: ../a.csv, as: drops}]\n", "job.yaml", null, "").Findings))
         .Append(("SHT023", () => SheetDesk.Read(SheetDesk.Plan("drops") with { Columns = [new("Run", "length")] }, "drop;room\nK-1;a\n").Findings))
         .Append(("SHT024", NoDesign))
-        .Append(("SHT025", InJob));
+        .Append(("SHT025", InJob))
+        .Append(("SHT028", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,sideways,7.9\n")))
+        .Append(("SHT029", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,typical,much\n")));
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Edits() =>
     [
@@ -118,6 +120,13 @@ internal static class CodeInputs
         folder.Put("a.yaml", "catalogue: 1\n" + Phone("about: a"));
         folder.Put("b.yaml", "catalogue: 1\n" + Phone("about: b"));
         return CatalogueFiles.Read([folder.PathOf("a.yaml"), folder.PathOf("b.yaml")], Domain.Catalogues.Catalogue.Empty).Findings;
+    }
+
+    private static IReadOnlyList<Finding> Firm(string text)
+    {
+        using var folder = new SheetFolder(Head);
+        folder.Put("firm.csv", text);
+        return FirmReadingFile.Read(folder.PathOf("firm.csv")).Findings;
     }
 
     private static IReadOnlyList<Finding> NoDesign()

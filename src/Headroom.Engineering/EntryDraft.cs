@@ -21,7 +21,6 @@ internal sealed record EntryDraft(string Discipline, string Subject, string Quan
     /// <summary>The entry with its numbers, judged.</summary>
     public LedgerEntry With(double? demand, double? limit, Reserve reserve, IEntryStory story, KnownParts? parts = null) => new()
     {
-        Id = $"{Discipline}/{Subject}/{Quantity}",
         Discipline = Discipline,
         Subject = Subject,
         Quantity = Quantity,

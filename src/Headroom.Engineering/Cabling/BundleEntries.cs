@@ -13,7 +13,7 @@ internal static class BundleEntries
     {
         var (bundles, temperature, amperes) = (policy.ReserveOf("bundle"), policy.ReserveOf("temperature"), policy.ReserveOf("amperes"));
         entries.Add(Advised(
-            new CablingDraft(bundle.Name, "bundle", "bundle size (guidance)", "cables", "bundle").With(bundle.Cables, BundleHeat.MostCables, bundles, new BundleStory(bundle, bundles)),
+            new EntryDraft(CablingLedger.Discipline, bundle.Name, "bundle", "bundle size (guidance)", "cables", "bundle").With(bundle.Cables, BundleHeat.MostCables, bundles, new BundleStory(bundle, bundles)),
             $"tie them in bundles of up to {BundleHeat.MostCables}, with a gap between"));
         if (bundle.WattsPerMetre is > 0)
             entries.Add(Rise(bundle, temperature));
@@ -24,7 +24,7 @@ internal static class BundleEntries
     private static LedgerEntry Rise(CableBundle bundle, Reserve reserve)
     {
         var rise = bundle.RiseKelvins;
-        var entry = new CablingDraft(bundle.Name, "rise", rise is null ? "bundle rise: runs away" : "bundle rise (estimate)", "K", "temperature")
+        var entry = new EntryDraft(CablingLedger.Discipline, bundle.Name, "rise", rise is null ? "bundle rise: runs away" : "bundle rise (estimate)", "K", "temperature")
             .With(rise, bundle.MostKelvins, reserve, new RiseStory(bundle, reserve));
         return Advised(rise is null ? entry with { Studied = Verdict.Short } : entry, "untie the bundle, or take thicker conductors") with
         {
@@ -35,7 +35,7 @@ internal static class BundleEntries
 
     private static LedgerEntry Code(CableBundle bundle, Reserve reserve)
     {
-        var entry = new CablingDraft(bundle.Name, "ampacity", "amperes (guidance)", "A", "amperes")
+        var entry = new EntryDraft(CablingLedger.Discipline, bundle.Name, "ampacity", "amperes (guidance)", "A", "amperes")
             .With(bundle.Load!.ConductorAmperes, bundle.MostAmperes, reserve, new AmpacityStory(bundle, reserve));
         return Advised(entry, "untie the bundle into smaller ones, or take thicker conductors") with
         {

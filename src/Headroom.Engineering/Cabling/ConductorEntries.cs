@@ -16,7 +16,7 @@ internal static class ConductorEntries
         if (faults.Count == 0)
             return null;
         var pieces = run.Run.Pieces.Count(piece => !piece.IsAssumed);
-        var draft = new CablingDraft(run.Id, "conductors", "allowed conductors", "pieces", "ohms") { Sense = Sense.AtLeast };
+        var draft = new EntryDraft(CablingLedger.Discipline, run.Id, "conductors", "allowed conductors", "pieces", "ohms") { Sense = Sense.AtLeast };
         return draft.With(pieces, pieces - faults.Count, Reserve.Nothing, new ConductorStory(run, faults)) with { Advice = [Advice(faults)] };
     }
 

@@ -25,7 +25,7 @@ internal static class FibreEntries
 
     private static LedgerEntry Reach(FibreLink link, Reserve reserve)
     {
-        var entry = new CablingDraft(link.Name, "reach", "reach of its modules", "m", "length").With(link.Metres, link.ReachMetres, reserve, new ReachStory(link, reserve));
+        var entry = new EntryDraft(CablingLedger.Discipline, link.Name, "reach", "reach of its modules", "m", "length").With(link.Metres, link.ReachMetres, reserve, new ReachStory(link, reserve));
         return entry with
         {
             PlusMinus = link.SpreadMetres > 0 ? link.SpreadMetres : null,
@@ -35,7 +35,7 @@ internal static class FibreEntries
 
     private static LedgerEntry Loss(FibreLink link, Reserve reserve)
     {
-        var entry = new CablingDraft(link.Name, "loss", "light lost, at worst", "dB", "fibre").With(link.Decibels, link.MostDecibels, reserve, new FibreLossStory(link, reserve));
+        var entry = new EntryDraft(CablingLedger.Discipline, link.Name, "loss", "light lost, at worst", "dB", "fibre").With(link.Decibels, link.MostDecibels, reserve, new FibreLossStory(link, reserve));
         return entry with
         {
             PlusMinus = link.SpreadMetres > 0 ? link.SpreadMetres / 1000 * link.DecibelsPerKilometre : null,

@@ -21,7 +21,7 @@ internal static class PathwayEntries
         var reserve = policy.ReserveOf("fill");
         var story = new FillStory(use, reserve);
         var (known, all) = (use.Cables.Count - use.NotMeasured.Count + (use.AlreadyKnown ? 1 : 0), use.Cables.Count + 1);
-        var entry = new CablingDraft(use.Pathway.Id, "fill", $"fill of the {use.Pathway.Kind}", "%", "fill")
+        var entry = new EntryDraft(CablingLedger.Discipline, use.Pathway.Id, "fill", $"fill of the {use.Pathway.Kind}", "%", "fill")
             .With(100 * use.Share, 100 * use.MostShare, reserve, story, known == all ? null : new KnownParts(known, all));
         return entry with
         {

@@ -38,7 +38,7 @@ internal sealed class RunEntries(Policy policy)
     private LedgerEntry Length(CopperRun run)
     {
         var parts = run.Unknown == 0 ? null : new KnownParts(run.Pieces - run.Unknown, run.Pieces);
-        var entry = new CablingDraft(run.Id, "length", "length of the link", "m", "length")
+        var entry = new EntryDraft(CablingLedger.Discipline, run.Id, "length", "length of the link", "m", "length")
             .With(run.LinkMetres > 0 || run.Unknown == 0 ? run.LinkMetres : null, run.LongestLinkMetres, _length, new LengthStory(run, _length), parts);
         return entry with
         {
@@ -53,7 +53,7 @@ internal sealed class RunEntries(Policy policy)
     {
         if (cords.Metres is not null && cords.InCableMetres is null && run.Run.Pieces.All(piece => !piece.Cord || piece.SquareMillimetres is not null))
             return; // A cord thinner than any that is allowed: the entry for its conductors says so.
-        var entry = new CablingDraft(run.Id, "cords", "length of both cords", "m", "cords").With(cords.Metres, cords.LongestMetres, _cords, new CordStory(run, cords, _cords));
+        var entry = new EntryDraft(CablingLedger.Discipline, run.Id, "cords", "length of both cords", "m", "cords").With(cords.Metres, cords.LongestMetres, _cords, new CordStory(run, cords, _cords));
         entries.Add(entry with
         {
             Question = entry.Studied == Verdict.Unknown ? CordQuestion(run, cords) : null,
@@ -65,8 +65,8 @@ internal sealed class RunEntries(Policy policy)
     private LedgerEntry Loop(CopperRun run, double? ohms, double limit, bool channel)
     {
         var draft = channel
-            ? new CablingDraft(run.Id, "channel-loop", "ohms with its cords", "Ω", "ohms")
-            : new CablingDraft(run.Id, "loop", "ohms of a pair", "Ω", "ohms");
+            ? new EntryDraft(CablingLedger.Discipline, run.Id, "channel-loop", "ohms with its cords", "Ω", "ohms")
+            : new EntryDraft(CablingLedger.Discipline, run.Id, "loop", "ohms of a pair", "Ω", "ohms");
         var entry = draft.With(ohms, limit, _ohms, new LoopStory(run, channel, _ohms));
         return entry with
         {

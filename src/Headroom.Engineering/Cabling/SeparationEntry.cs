@@ -20,7 +20,7 @@ internal static class SeparationEntry
         var there = 1000 * pathway.Apart?.Value.Value ?? (needed == 0 ? 0 : null);
         var certain = barrier is not null || there >= needed;
         var figures = new SeparationFigures(use, cls, barrier, circuits, needed);
-        var entry = new CablingDraft(pathway.Id, "separation", "distance from mains", "mm", "separation") { Sense = Sense.AtLeast }
+        var entry = new EntryDraft(CablingLedger.Discipline, pathway.Id, "separation", "distance from mains", "mm", "separation") { Sense = Sense.AtLeast }
             .With(needed, there, needed == 0 ? Reserve.Nothing : reserve, new SeparationStory(figures, reserve));
         entry = certain ? entry : entry with { Studied = Verdict.Unknown };
         return entry with

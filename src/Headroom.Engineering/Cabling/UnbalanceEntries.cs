@@ -56,7 +56,7 @@ internal static class UnbalanceEntries
     private static LedgerEntry Entry(CopperRun run, PairReadings readings, PairDifference difference, Reserve reserve, (string Quantity, string What) of)
     {
         var cause = PairCause.Of(run, readings, difference);
-        var entry = new CablingDraft(run.Id, of.Quantity, of.What, "Ω", "unbalance").With(difference.Ohms, difference.MostOhms, reserve, new UnbalanceStory(run, readings, difference, cause, reserve));
+        var entry = new EntryDraft(CablingLedger.Discipline, run.Id, of.Quantity, of.What, "Ω", "unbalance").With(difference.Ohms, difference.MostOhms, reserve, new UnbalanceStory(run, readings, difference, cause, reserve));
         return entry with { Advice = entry.Studied is Verdict.Short or Verdict.Tight ? [cause.Advice] : [] };
     }
 }

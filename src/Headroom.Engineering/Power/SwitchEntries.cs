@@ -85,7 +85,7 @@ internal static class SwitchEntries
             Discipline = PowerLedger.Discipline,
             Subject = s.Switch.Id,
             Quantity = "supply",
-            What = "supply output, at most",
+            What = "supply output, running",
             Unit = "W",
             Kind = "power",
             Demand = output,

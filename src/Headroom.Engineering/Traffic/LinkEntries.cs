@@ -43,7 +43,7 @@ internal sealed class LinkEntries(TrafficResult result, Policy policy)
     private LedgerEntry Uplink(SwitchTraffic at, double rate)
     {
         var story = new LinkStory(result, at, new(at.Node.Up[0], null, Way.Busier), _reserve);
-        return Told(new TrafficDraft(at.Node.Id, "uplink", "uplink, busier way", "Mb/s", "uplink").With(at.Uplink.Busier / 1e6, rate / 1e6, _reserve, story, Parts(at)), at) with
+        return Told(new EntryDraft(TrafficLedger.Discipline, at.Node.Id, "uplink", "uplink, busier way", "Mb/s", "uplink").With(at.Uplink.Busier / 1e6, rate / 1e6, _reserve, story, Parts(at)), at) with
         {
             Assumed = at.Node.Up.Any(link => link.Assumed) ? NoModule : at.StreamUp > 0 && result.Recorders.Count == 0 ? NoRecorder : [],
         };
@@ -63,7 +63,7 @@ internal sealed class LinkEntries(TrafficResult result, Policy policy)
         double? limit = given is { } rate ? Math.Min(rate.Value.Value, link.BitsPerSecond ?? double.MaxValue) / 1e6 : null;
         var demand = (way == Way.Down ? at.Line.Down : at.Line.Up) / 1e6;
         var words = way == Way.Down ? "line, down" : "line, up";
-        var draft = new TrafficDraft(link.Far.Unit, way == Way.Down ? "down" : "up", words, "Mb/s", "uplink");
+        var draft = new EntryDraft(TrafficLedger.Discipline, link.Far.Unit, way == Way.Down ? "down" : "up", words, "Mb/s", "uplink");
         var entry = Told(draft.With(demand, limit, _reserve, new LinkStory(result, at, new(link, line, way), _reserve), Parts(at)), at);
         return entry with
         {

@@ -17,7 +17,7 @@ internal sealed class PortEntries(TrafficResult result, Policy policy)
     {
         if (port is { Demand: { } demand, BitsPerSecond: { } rate })
         {
-            var entry = new TrafficDraft(port.Endpoint.Id, "port", "rate of its port", "Mb/s", "port speed").With(demand.Busier / 1e6, rate / 1e6, _reserve, new PortStory(result, port, _reserve));
+            var entry = new EntryDraft(TrafficLedger.Discipline, port.Endpoint.Id, "port", "rate of its port", "Mb/s", "port speed").With(demand.Busier / 1e6, rate / 1e6, _reserve, new PortStory(result, port, _reserve));
             entries.Add(entry.Studied is Verdict.Short or Verdict.Tight ? entry with { Advice = Faster } : entry);
         }
 
@@ -31,7 +31,7 @@ internal sealed class PortEntries(TrafficResult result, Policy policy)
         var radio = port.Endpoint.Model.Radio!;
         double? asked = port.Demand is { } demand ? (demand.Down + demand.Up) / 1e6 : null;
         var story = new AirStory(result, port, _reserve);
-        var entry = new TrafficDraft(port.Endpoint.Id, "air", "rate of the air, rain", "Mb/s", "port speed").With(asked, radio.Rain?.Value.Value / 1e6, _reserve, story);
+        var entry = new EntryDraft(TrafficLedger.Discipline, port.Endpoint.Id, "air", "rate of the air, rain", "Mb/s", "port speed").With(asked, radio.Rain?.Value.Value / 1e6, _reserve, story);
         return entry with
         {
             Question = entry.Studied != Verdict.Unknown ? null

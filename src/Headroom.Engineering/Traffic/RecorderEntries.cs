@@ -16,7 +16,7 @@ internal static class RecorderEntries
     {
         var reserve = policy.ReserveOf("recording");
         var wanted = recorder.Recorder.Keep?.Value.Value / 86_400;
-        var entry = new TrafficDraft(recorder.Endpoint.Id, "days", "days of pictures", "d", "recording") { Sense = Sense.AtLeast }
+        var entry = new EntryDraft(TrafficLedger.Discipline, recorder.Endpoint.Id, "days", "days of pictures", "d", "recording") { Sense = Sense.AtLeast }
             .With(wanted, recorder.Days, reserve, new RecorderStory(recorder, reserve));
         entries.Add(entry with
         {

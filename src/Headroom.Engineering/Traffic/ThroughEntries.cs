@@ -17,14 +17,14 @@ internal sealed class ThroughEntries(TrafficResult result, Policy policy)
         var parts = at.Behind.Known == at.Behind.All ? null : new KnownParts(at.Behind.Known, at.Behind.All);
         if (model.Switching is { } switching)
         {
-            var entry = new TrafficDraft(at.Node.Id, "switching", "switching capacity", "Gb/s", "switching")
+            var entry = new EntryDraft(TrafficLedger.Discipline, at.Node.Id, "switching", "switching capacity", "Gb/s", "switching")
                 .With(at.ThroughBitsPerSecond / 1e9, switching.Value.Value / 1e9, _reserve, new ThroughStory(result, at, false, _reserve), parts);
             entries.Add(Told(entry, at) with { Peak = SwitchCapacity.BothWaysBitsPerSecond(Ports(at)) / 1e9 });
         }
 
         if (model.Forwarding is { } forwarding)
         {
-            var entry = new TrafficDraft(at.Node.Id, "frames", "frames passed on", "Mpps", "switching")
+            var entry = new EntryDraft(TrafficLedger.Discipline, at.Node.Id, "frames", "frames passed on", "Mpps", "switching")
                 .With(at.FramesPerSecond / 1e6, forwarding.Value.Value / 1e6, _reserve, new ThroughStory(result, at, true, _reserve), parts);
             entries.Add(Told(entry, at) with { Peak = SwitchCapacity.FramesPerSecond(Ports(at)) / 1e6, Assumed = Frames });
         }

@@ -51,7 +51,7 @@ internal sealed class Bar(Pen pen, int width, int beyond)
         if (entry.Reserve is not > 0 || entry.Studied == Verdict.Short)
             return;
         var tick = (int)Math.Round((1 - entry.Reserve.Value / at.Limit) * _limit);
-        tick = entry.Left < entry.Reserve ? Math.Min(tick, at.Asked - 2) : Math.Max(tick, at.Asked);
+        tick = entry.Studied == Verdict.Tight ? Math.Min(tick, at.Asked - 2) : Math.Max(tick, at.Asked);
         if (tick >= 0 && tick < _limit)
             cells[tick] = pen.Bar.Reserve;
     }

@@ -5,10 +5,14 @@ namespace Headroom.Bench;
 /// <summary>Times things: the median of many runs after a warm-up.</summary>
 internal static class Timing
 {
+    private const int WarmMilliseconds = 800;
+
     /// <summary>Median milliseconds of one run.</summary>
     public static double Median(Action run, int times)
     {
-        for (var i = 0; i < Math.Max(3, times / 4); i++)
+        // Until the code has been compiled for speed: first figures of a run would otherwise be of the code as it starts.
+        var warm = Stopwatch.StartNew();
+        for (var i = 0; i < 3 || warm.ElapsedMilliseconds < WarmMilliseconds; i++)
             run();
         var samples = new double[times];
         for (var i = 0; i < times; i++)

@@ -11,7 +11,6 @@ using Headroom.Engineering.MeasuredDraws;
 using Headroom.Engineering.Money;
 using Headroom.Engineering.Power;
 using Headroom.Engineering.Racking;
-using Headroom.Engineering.Readings;
 using Headroom.Engineering.Reliability;
 using Headroom.Engineering.Standby;
 using Headroom.Engineering.Traffic;
@@ -39,100 +38,81 @@ public static class Study
     {
         var design = DesignOf(job, request.Design)
             ?? throw new ArgumentException($"'{request.Design}' is no design of this job; it has {string.Join(", ", job.Designs.Select(d => d.Id))}.", nameof(request));
-        var wanted = request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)];
         var bound = Binder.Bind(job, catalogue, design, request.Counts);
-        var entries = new List<LedgerEntry>();
-        var (figures, answers) = (new List<Func<IEnumerable<Figure>>>(), new List<Func<IEnumerable<Answer>>>());
-        var board = new ReadingBoard(job);
+        var draft = new LedgerDraft(job, request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)]);
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
         var power = PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings));
-        if (wanted.Contains(PowerLedger.Discipline))
-        {
-            entries.AddRange(board.Beside(PowerLedger.Entries(power), new PowerExpectations(power)));
-            figures.Add(() => PowerFigures.Of(power));
-            answers.Add(() => PowerAnswers.Of(power));
-        }
+        if (draft.Wants(PowerLedger.Discipline))
+            draft.Add(PowerLedger.Entries(power), new PowerExpectations(power), () => PowerFigures.Of(power), () => PowerAnswers.Of(power));
+        AddBuilding(draft, bound, power);
+        AddService(draft, bound, power);
+        AddOffice(draft, bound, power);
+        return draft.Ledger(design.Id, request.On);
+    }
 
-        if (wanted.Contains(CablingLedger.Discipline))
+    // Cables, air and sound.
+    private static void AddBuilding(LedgerDraft draft, BoundDesign bound, PowerResult power)
+    {
+        if (draft.Wants(CablingLedger.Discipline))
         {
             var cabling = CablingStudy.Of(bound, new CableLoads(power).Of);
-            entries.AddRange(board.Beside(CablingLedger.Entries(cabling), new CablingExpectations(cabling)));
-            figures.Add(() => CablingFigures.Of(cabling));
+            draft.Add(CablingLedger.Entries(cabling), new CablingExpectations(cabling), () => CablingFigures.Of(cabling));
         }
 
-        var heat = wanted.Contains(HeatLedger.Discipline) || wanted.Contains(AcousticLedger.Discipline) ? HeatOf(bound, power) : null;
-        if (heat is not null && wanted.Contains(HeatLedger.Discipline))
-        {
-            entries.AddRange(board.Beside(HeatLedger.Entries(heat), new HeatExpectations(heat)));
-            figures.Add(() => HeatFigures.Of(heat));
-            answers.Add(() => HeatAnswers.Of(heat));
-        }
-
-        if (heat is not null && wanted.Contains(AcousticLedger.Discipline))
+        if (!draft.Wants(HeatLedger.Discipline) && !draft.Wants(AcousticLedger.Discipline))
+            return;
+        var heat = HeatOf(bound, power);
+        if (draft.Wants(HeatLedger.Discipline))
+            draft.Add(HeatLedger.Entries(heat), new HeatExpectations(heat), () => HeatFigures.Of(heat), () => HeatAnswers.Of(heat));
+        if (draft.Wants(AcousticLedger.Discipline))
         {
             var sound = AcousticStudy.Of(bound, id => LoadOf(power, id), new InletAir(heat.InletOf, heat.CasesOf));
-            entries.AddRange(board.Beside(AcousticLedger.Entries(sound), new AcousticExpectations(sound)));
-            figures.Add(() => AcousticFigures.Of(sound));
-            answers.Add(() => AcousticAnswers.Of(sound));
+            draft.Add(AcousticLedger.Entries(sound), new AcousticExpectations(sound), () => AcousticFigures.Of(sound), () => AcousticAnswers.Of(sound));
         }
+    }
 
-        if (wanted.Contains(StandbyLedger.Discipline))
+    // What goes on working, how much it carries, and what it does not survive.
+    private static void AddService(LedgerDraft draft, BoundDesign bound, PowerResult power)
+    {
+        if (draft.Wants(StandbyLedger.Discipline))
         {
             var standby = StandbyStudy.Of(bound, power);
-            entries.AddRange(board.Beside(StandbyLedger.Entries(standby), new StandbyExpectations(standby)));
-            figures.Add(() => StandbyFigures.Of(standby));
-            answers.Add(() => StandbyAnswers.Of(standby));
+            draft.Add(StandbyLedger.Entries(standby), new StandbyExpectations(standby), () => StandbyFigures.Of(standby), () => StandbyAnswers.Of(standby));
         }
 
-        if (wanted.Contains(TrafficLedger.Discipline))
+        if (draft.Wants(TrafficLedger.Discipline))
         {
             var traffic = TrafficStudy.Of(bound);
-            entries.AddRange(board.Beside(TrafficLedger.Entries(traffic), new TrafficExpectations(traffic)));
-            figures.Add(() => TrafficFigureList.Of(traffic));
-            answers.Add(() => TrafficAnswers.Of(traffic));
+            draft.Add(TrafficLedger.Entries(traffic), new TrafficExpectations(traffic), () => TrafficFigureList.Of(traffic), () => TrafficAnswers.Of(traffic));
         }
 
-        if (wanted.Contains(FailureLedger.Discipline))
+        if (draft.Wants(FailureLedger.Discipline))
         {
             var failures = FailureStudy.Of(bound);
-            entries.AddRange(FailureLedger.Entries(failures));
-            figures.Add(() => FailureFigures.Of(failures));
-            answers.Add(() => FailureAnswers.Of(failures));
+            draft.Add(FailureLedger.Entries(failures), null, () => FailureFigures.Of(failures), () => FailureAnswers.Of(failures));
         }
 
         // Without a fleet there is nothing to say, and its statistics are not even loaded.
-        if (job.Fleet.Count > 0 && wanted.Contains(ReliabilityLedger.Discipline))
+        if (bound.Job.Fleet.Count > 0 && draft.Wants(ReliabilityLedger.Discipline))
         {
             var fleet = ReliabilityStudy.Of(bound);
-            entries.AddRange(ReliabilityLedger.Entries(fleet));
-            figures.Add(() => ReliabilityFigures.Of(fleet));
-            answers.Add(() => ReliabilityAnswers.Of(fleet));
+            draft.Add(ReliabilityLedger.Entries(fleet), null, () => ReliabilityFigures.Of(fleet), () => ReliabilityAnswers.Of(fleet));
         }
+    }
 
-        if (wanted.Contains(RackingLedger.Discipline))
+    // Racks, addresses and money.
+    private static void AddOffice(LedgerDraft draft, BoundDesign bound, PowerResult power)
+    {
+        if (draft.Wants(RackingLedger.Discipline))
         {
             var racking = RackingStudy.Of(bound, id => MainsHandover.MostWatts(power, id));
-            entries.AddRange(RackingLedger.Entries(racking));
-            answers.Add(() => RackingAnswers.Of(racking));
+            draft.Add(RackingLedger.Entries(racking), null, null, () => RackingAnswers.Of(racking));
         }
 
-        if (wanted.Contains(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
-        {
-            entries.AddRange(AddressingLedger.Entries(addressing));
-            answers.Add(() => AddressingAnswers.Of(addressing));
-        }
-
-        if (wanted.Contains(MoneyLedger.Discipline) && job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
-        {
-            entries.AddRange(MoneyLedger.Entries(money));
-            figures.Add(() => MoneyFigures.Of(money));
-            answers.Add(() => MoneyAnswers.Of(money));
-        }
-
-        return new Ledger(job.Name, design.Id, request.On, wanted, WorstFirst.Sorted(Overrule(entries, job.Overrulings)), Late(figures), Late(answers), board.Loose())
-        {
-            LooseOverrulings = Loose(job.Overrulings, entries),
-        };
+        if (draft.Wants(AddressingLedger.Discipline) && AddressingStudy.Of(bound) is { } addressing)
+            draft.Add(AddressingLedger.Entries(addressing), null, null, () => AddressingAnswers.Of(addressing));
+        if (draft.Wants(MoneyLedger.Discipline) && bound.Job.Money is not null && MoneyStudy.Of(bound, MainsHandover.Needs(bound, power)) is { } money)
+            draft.Add(MoneyLedger.Entries(money), null, () => MoneyFigures.Of(money), () => MoneyAnswers.Of(money));
     }
 
     /// <summary>Plays through the mains coming back in one design of a job.</summary>
@@ -158,8 +138,6 @@ public static class Study
         return wanted is null ? null : DesignLineage.Whole(job, wanted);
     }
 
-    private static LateList<T> Late<T>(List<Func<IEnumerable<T>>> of) => new(() => [.. of.SelectMany(make => make())]);
-
     private static HeatResult HeatOf(BoundDesign bound, PowerResult power)
     {
         var loads = new HeatLoads(power);
@@ -170,21 +148,5 @@ public static class Study
     {
         var supply = power.Switches.FirstOrDefault(s => s.Switch.Id == id)?.Supply;
         return supply is null ? SwitchLoad.NotKnown : new(supply.TypicalPortWatts, supply.WorstPortWatts);
-    }
-
-    private static List<LedgerEntry> Overrule(List<LedgerEntry> entries, IReadOnlyList<Overruling> overrulings)
-    {
-        if (overrulings.Count == 0)
-            return entries;
-        var byEntry = overrulings.GroupBy(o => o.Entry).ToDictionary(group => group.Key, group => group.Last());
-        return entries.ConvertAll(entry => byEntry.TryGetValue(entry.Id, out var overruling) ? entry with { Overruled = overruling } : entry);
-    }
-
-    private static List<Overruling> Loose(IReadOnlyList<Overruling> overrulings, List<LedgerEntry> entries)
-    {
-        if (overrulings.Count == 0)
-            return [];
-        var known = entries.Select(entry => entry.Id).ToHashSet();
-        return [.. overrulings.Where(overruling => !known.Contains(overruling.Entry))];
     }
 }

@@ -15,6 +15,7 @@ internal static class CommandList
         new("accept", "sets a cable tester's records beside the drops of a job", AcceptCommand.Build) { ReadsJob = true },
         new("note", "writes down in a job what was measured", NoteCommand.Build) { ReadsJob = true },
         new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build) { ReadsJob = true },
+        new("record", "says what a firm's own record of failures, hours and readings teaches", RecordFolderCommand.Build),
         new("reckon", "works out one sum by itself, without a job", ReckonCommand.Build),
         new("catalogue", "shows the models a job may use, or checks a firm's own", CatalogueCommand.Build),
         new("new", "writes a first job file to start from", NewCommand.Build),

@@ -68,6 +68,7 @@ internal static class RecordJson
         json.WriteNumber("firstFailsMore", pair.FailsMore);
         WriteRatio(json, pair.Ratio);
         json.Number("chanceWithinPlaces", pair.ChanceWithin);
+        json.WriteBoolean("mayBePlaces", pair.MayBePlaces);
         json.WriteBoolean("lookedForAfterwards", pair.ChanceWithin is not null);
         json.WriteString("told", pair.Sentence);
         WorkingJson.Write(json, ComparisonWorking.Of(pair));

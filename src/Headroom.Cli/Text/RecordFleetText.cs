@@ -24,12 +24,11 @@ internal static class RecordFleetText
     {
         page.Gap();
         page.Line("How often they fail, % of units a year, with 90 %");
-        var table = new TextTable("model", "in service", "hours", "failed", "believed", "from", "to", "classical from", "to");
+        var table = new TextTable("model", "units", "hours", "failed", "believed", "from, to", "classical");
         foreach (var model in result.Models)
         {
-            var believed = Numbers.Together([.. new[] { model.YearRate, model.LeastYearRate, model.MostYearRate }.Select(rate => 100 * rate)]).Select(text => text.Length == 0 ? "?" : text).ToList();
-            var (least, most) = Classical(model);
-            table.Add(model.Model, Count(model.Units), model.Hours is { } hours ? Math.Round(hours).ToString(CultureInfo.InvariantCulture) : "?", Count(model.Failures), believed[0], believed[1], believed[2], least, most);
+            var hours = model.Hours is { } known ? Math.Round(known).ToString(CultureInfo.InvariantCulture) : "?";
+            table.Add(model.Model, Count(model.Units), hours, Count(model.Failures), Percent(model.YearRate), Range(model.LeastYearRate, model.MostYearRate), Classical(model));
         }
 
         table.Write(page);
@@ -40,13 +39,13 @@ internal static class RecordFleetText
             open(page, $"{model.Model}, how often it fails", model.Work());
     }
 
-    private static (string Least, string Most) Classical(RecordedModel model)
-    {
-        if (model.Classical is not { } range)
-            return ("?", "?");
-        var shown = Numbers.Together([100 * EarlyLife.YearHours / range.MostHours ?? 0, 100 * EarlyLife.YearHours / range.LeastHours]);
-        return (shown[0], shown[1]);
-    }
+    private static string Classical(RecordedModel model) =>
+        model.Classical is { } range ? Range(EarlyLife.YearHours / range.MostHours ?? 0, EarlyLife.YearHours / range.LeastHours) : "?";
+
+    private static string Range(double? least, double? most) => least is null ? "?" : $"{Percent(least)} to {Percent(most)}";
+
+    // Rates of a few failures are known to two or three digits.
+    private static string Percent(double? rate) => rate is not { } known ? "?" : known == 0 ? "0" : Numbers.Show(Math.Round(100 * known, Math.Clamp(1 - (int)Math.Floor(Math.Log10(100 * known)), 0, 9)));
 
     private static void WriteComparisons(Page page, RecordResult result, Action<Page, string, Working> open)
     {

@@ -23,9 +23,9 @@ internal static class RecordReadingText
             page.Line("Measured beside predicted");
             var table = new TextTable("quantity", "n", "bias", "by chance", "scatter", "within", "") { TextAtEnd = 1 };
             foreach (var check in result.Predictions)
-                table.Add(Name(check), Count(check.Count), Signed(check.Bias, check.Unit), Chance(check.BiasChance), check.Scatter is { } scatter ? Numbers.Show(Round(scatter), check.Unit) : "?", check.Stated == 0 ? "none stated" : $"{check.Within} of {check.Stated}", Verdict(check));
+                table.Add(Name(check), Count(check.Count), Signed(check.Bias, check.Unit), Chance(check.BiasChance), check.Scatter is { } scatter ? Numbers.Show(Round(scatter)) : "?", check.Stated == 0 ? "none stated" : $"{check.Within} of {check.Stated}", Verdict(check));
             table.Write(page);
-            page.Paragraph("Bias: mean of measured − predicted, by Student's t on the differences. Within: as many as lie in the interval stated, that of the instrument added (2 % where none is written); 19 of 20 are to (k = 2, JCGM 100). Of twenty lines, one is told by chance.", 2, 2);
+            page.Paragraph("Bias: mean of measured − predicted, by Student's t on the differences. Within: as many as lie in the interval stated, that of the instrument added (2 % where none is written); 19 of 20 are to (k = 2, JCGM 100), and 'narrow' says that fewer do. Of twenty lines, one is told by chance.", 2, 2);
             foreach (var check in result.Predictions)
                 open(page, $"{Name(check)}, measured beside predicted", check.Work());
         }
@@ -41,12 +41,12 @@ internal static class RecordReadingText
         if (result.Draws.Count == 0)
             return;
         page.Gap();
-        page.Line("What devices draw, in W, as all but one of a hundred new sites keep to");
-        var table = new TextTable("model", "mode", "sites", "readings", "catalogue", "mean", "one unit", "ten together", "") { TextAtEnd = 1 };
+        page.Line("What devices draw, in W, by the readings");
+        var table = new TextTable("model", "mode", "sites", "n", "catalogue", "mean", "one", "ten", "") { TextAtEnd = 1 };
         foreach (var draw in result.Draws)
             table.Add(draw.Model, draw.Mode, Count(draw.Sites.Count), Count(draw.Readings), Numbers.Show(draw.NameplateWatts), Watts(draw.Draw.MeanWatts), Watts(draw.Draw.Together(1, DrawTotal.Chance)), Watts(draw.Draw.Together(10, DrawTotal.Chance)), draw.IsPriorDriven ? "prior-driven" : "");
         table.Write(page);
-        page.Paragraph($"Two levels, the site and the unit, over a belief from the catalogue (docs/measured-draws.md). Below {FittedDraw.EnoughSites} sites that belief decides. A study takes the same file: --readings.", 2, 2);
+        page.Paragraph($"Mean of one at a new site; one, and ten together, as all but one of a hundred sites keep to. Two levels, the site and the unit, over a belief from the catalogue (docs/measured-draws.md). Below {FittedDraw.EnoughSites} sites that belief decides. A study takes the same file: --readings.", 2, 2);
         foreach (var draw in result.Draws)
             open(page, $"{draw.Model}, {draw.Mode}, what it draws", DrawWorking.Of(draw));
     }
@@ -55,10 +55,10 @@ internal static class RecordReadingText
 
     private static string Verdict(PredictionCheck check) => (check.IsBiased, check.IsTooNarrow) switch
     {
-        (true, true) => "biased, interval too narrow",
+        (true, true) => "biased, narrow",
         (true, false) => "biased",
-        (false, true) => "interval too narrow",
-        _ => check.Count < 2 ? "too few to say" : "",
+        (false, true) => "narrow",
+        _ => check.Count < 2 ? "one only" : "",
     };
 
     private static string Signed(double bias, string unit) => (bias > 0 ? "+" : "") + Numbers.Show(Round(bias), unit);

@@ -1,9 +1,11 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Findings;
 using Headroom.Domain.Jobs;
+using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
 using Headroom.Domain.Records;
 using Headroom.Engineering.Reliability;
+using static System.FormattableString;
 
 namespace Headroom.Engineering.Record;
 
@@ -36,7 +38,16 @@ internal sealed class RecordedFleet(FirmBook book, RecordTerms terms, Catalogue 
             shelf?.At ?? parts[0].Batch.At);
         var (body, kind) = ReliabilityStudy.Known(name, catalogue);
         var rate = new FleetRate(row, body) { Kind = kind, CountedIn = book.Failures is null ? "fleet.csv" : "fleet.csv and failures.csv", Strata = known ? Places(parts) : null };
-        return new RecordedModel(rate) { HoursOfUnknownPlace = parts.Where(part => part.Batch.CupboardCelsius is null).Sum(part => part.Hours) };
+        return new RecordedModel(rate) { HoursOfUnknownPlace = parts.Where(part => part.Batch.CupboardCelsius is null).Sum(part => part.Hours), Batches = [.. parts.Select(Told)] };
+    }
+
+    private static WorkingInput Told(FleetPart part)
+    {
+        var batch = part.Batch;
+        var from = batch.ServiceHours is null ? Invariant($", from {batch.Installed:yyyy-MM-dd}") : ", as written";
+        var until = batch.Removed is { } removed ? Invariant($" to {removed:yyyy-MM-dd}") : "";
+        var powered = batch.PoweredShare is { } share ? $", {Words.Of(100 * share)} % of the time" : "";
+        return new($"{batch.Units} at {batch.Site}", part.Hours, "h", $"{batch.At}{from}{until}{powered}, {part.Failed} failed");
     }
 
     private FleetPart Part(FleetBatch batch)
@@ -57,7 +68,7 @@ internal sealed class RecordedFleet(FirmBook book, RecordTerms terms, Catalogue 
         return new(mine.Sum(part => part.Failed), mine.Sum(part => part.Hours));
     }
 
-    private static Given<Seconds> Hours(double hours, Place at) => new(new Seconds(hours * 3600), $"{Words.Of(hours)} h", Origin.Measured, null, at with { Line = 0, Column = 0 });
+    private static Given<Seconds> Hours(double hours, Place at) => new(new Seconds(hours * 3600), $"{Words.Of(hours)} h", Origin.Unstated, null, at with { Line = 0, Column = 0 });
 
     private sealed record FleetPart(FleetBatch Batch, double Hours, int Failed, int Units);
 }

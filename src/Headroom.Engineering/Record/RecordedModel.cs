@@ -9,7 +9,12 @@ public sealed record RecordedModel
     /// <summary>Probability of both intervals [1].</summary>
     public const double Confidence = 0.9;
 
+    // More batches than this are not listed one by one.
+    private const int MostListed = 20;
+
     internal RecordedModel(FleetRate rate) => Rate = rate;
+
+    internal IReadOnlyList<WorkingInput> Batches { get; init; } = [];
 
     internal FleetRate Rate { get; }
 
@@ -57,7 +62,11 @@ public sealed record RecordedModel
 
     /// <summary>How the rate was worked out.</summary>
     /// <returns>The working.</returns>
-    public Working Work() => RateWorking.Of(Rate);
+    public Working Work()
+    {
+        var working = RateWorking.Of(Rate);
+        return working with { Inputs = [.. working.Inputs, .. Batches.Take(MostListed), .. Batches.Count > MostListed ? [new WorkingInput($"and {Batches.Count - MostListed} more batches", null, "", "fleet.csv")] : Array.Empty<WorkingInput>()] };
+    }
 
     private double? Quantile(double probability) => Rate.Belief is { } belief ? RateWorking.YearRate(FieldRate.RateQuantile(belief, probability)) : null;
 }

@@ -58,7 +58,7 @@ internal sealed class FailureRows(RecordReader reader, IReadOnlyList<FleetBatch>
     private void Check(PlainRow row, FleetBatch batch, (DateOnly? Failed, DateOnly? Replaced, int Units, double? Air) of)
     {
         if (batch.Installed is { } from && of.Failed is null && !row.Cells.ContainsKey("failed"))
-            reader.Slips.Refuse(SheetCodes.NoKey, row.Row.At, ($"row {row.Row.Number} says no failed", $"the day, since its batch has one ({RecordReader.Written(from)}): hours are counted up to it", "look it up, or write the hours of the batch in place of its day"));
+            reader.Slips.Refuse(SheetCodes.NoKey, row.Row.At, ($"row {row.Row.Number} does not say on which day it failed", $"the day, since its batch has one ({RecordReader.Written(from)}): hours are counted up to it", "look it up, or write the hours of the batch in place of its day"));
         if (of.Failed < batch.Installed)
             reader.Refuse(RecordCodes.WrongOrder, row, "failed", ($"a day from {RecordReader.Written(batch.Installed!.Value)} on, when its batch was put in ({batch.At})", "see which of the two is right"));
         if (of.Failed > batch.Removed)

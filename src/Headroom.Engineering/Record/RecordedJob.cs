@@ -60,7 +60,9 @@ public sealed record RecordedJob(JobHours Row)
     public Working Work()
     {
         var (currency, at) = (Row.Currency ?? "", Row.At.ToString());
-        WorkingInput Given(string name, decimal? value, string unit) => new(name, (double?)value, value is null ? "" : unit, value is null ? "not written" : at);
+        // Figures are shown with four digits; an amount of money is told to its last one.
+        string Exact(decimal? value) => value is { } amount ? FormattableString.Invariant($"{amount}") : "not known";
+        WorkingInput Given(string name, decimal? value, string unit) => new(name, (double?)value, value is null ? "" : unit, value is null ? "not written" : unit == currency ? $"{Exact(value)}, {at}" : at);
         var sum = Sum;
         return new Working(
             "(price + variations − hours · hour − goods − journeys · visit − variations' cost) / (price + variations)",
@@ -70,9 +72,9 @@ public sealed record RecordedJob(JobHours Row)
                 Given("visits", Row.Visits, ""), Given("call-backs", Row.CallBacks, ""), Given("a visit costs", Row.Visit, currency),
             ],
             [
-                .. Costs.Select(cost => new WorkingStep(cost.Name, cost.How, (double?)cost.Amount, currency)),
-                new("brought", "price + variations", (double?)sum.Revenue, currency),
-                new("cost", "the sum of them", (double?)sum.Cost, currency),
+                .. Costs.Select(cost => new WorkingStep(cost.Name, $"{cost.How}, {Exact(cost.Amount)}", (double?)cost.Amount, currency)),
+                new("brought", $"price + variations, {Exact(sum.Revenue)}", (double?)sum.Revenue, currency),
+                new("cost", $"the sum of them, {Exact(sum.Cost)}", (double?)sum.Cost, currency),
                 new("margin", "(brought − cost) / brought", 100 * (double?)sum.Margin, "%"),
             ],
             "arithmetic; a margin is a share of the price, a mark-up would be one of the cost");

@@ -44,7 +44,7 @@ internal static class RemedySheet
             .Where(one => one.Count > 0).Select(one => $"{one.Count} {Words.Of(one.Verdict)}");
         var left = result.NotTried == 0 ? "" : $" {result.NotTried} more were not tried.";
         return $"To be helped: {string.Join(", ", counts)}. {Words.Count(result.Studied, "change was", "changes were")} studied with the whole ledger: "
-            + $"{result.NoGain} help nothing or do more harm, {result.Dominated} do no more than another that is no dearer; {result.Remedies.Count} remain.{left}";
+            + $"{result.NoGain} do not fit, help nothing or do more harm, {result.Dominated} do no more than another that is no dearer; {result.Remedies.Count} remain.{left}";
     }
 
     private static void WriteRemedy(Page page, int number, Remedy remedy, ShownUnits units)
@@ -57,7 +57,7 @@ internal static class RemedySheet
         foreach (var entry in remedy.Gone)
             page.Edges($"    {page.Pen.Mark(entry.Verdict)} {page.Pen.Plain("→")} {page.Pen.Mark(Verdict.Clear)}  {entry.Id}", "nothing asks for it any more");
         WriteWorse(page, remedy, units);
-        page.Paragraph($"{Work(remedy)}{Trust(remedy)}{Care(remedy)}", Indent, Indent);
+        page.Paragraph($"{Then(remedy)}{Work(remedy)}{Trust(remedy)}{Care(remedy)}", Indent, Indent);
     }
 
     private static void WriteWorse(Page page, Remedy remedy, ShownUnits units)
@@ -86,6 +86,13 @@ internal static class RemedySheet
     };
 
     private static string Amount(decimal amount, string currency) => $"{amount.ToString("0.00", CultureInfo.InvariantCulture)} {currency}";
+
+    private static string Then(Remedy remedy)
+    {
+        var (shorts, tights) = (remedy.After.Count(Verdict.Short), remedy.After.Count(Verdict.Tight));
+        var tight = tights == 0 ? "nothing tight" : $"{tights} tight";
+        return $"Then {(shorts == 0 ? "nothing is short" : $"{shorts} short")}, {tight}. ";
+    }
 
     private static string Work(Remedy remedy)
     {

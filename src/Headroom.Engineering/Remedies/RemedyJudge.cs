@@ -9,6 +9,7 @@ namespace Headroom.Engineering.Remedies;
 internal sealed class RemedyJudge(Ledger before, IReadOnlyList<LedgerEntry> asked, RemedyCase at, StudyRequest request)
 {
     private readonly double _amiss = Shortage.Of(before);
+    private readonly HashSet<string> _warned = [.. before.Entries.SelectMany(entry => entry.Cautions).Select(caution => caution.Code)];
     private readonly HashSet<string> _asked = [.. asked.Select(entry => entry.Id)];
     private readonly RemedyPricing _pricing = new(at.Bound);
 
@@ -39,7 +40,7 @@ internal sealed class RemedyJudge(Ledger before, IReadOnlyList<LedgerEntry> aske
             Cost = _pricing.Of(bound, idea),
             BuysNothing = idea.BuysNothing,
             Minutes = idea.Minutes,
-            Cautions = idea.Cautions,
+            Cautions = [.. idea.Cautions.Concat(after.Entries.SelectMany(entry => entry.Cautions).Where(caution => !_warned.Contains(caution.Code))).DistinctBy(caution => caution.Code)],
             Certainty = certainty,
             CertaintyWhy = why,
         };

@@ -12,8 +12,8 @@ public static class RemedySearch
     /// <summary>The most changed designs that are studied for one question.</summary>
     public const int Most = 600;
 
-    // Of two changes whose ledgers differ by less, neither is better [1].
-    internal const double Least = 0.005;
+    // Of two changes whose ledgers differ by less, neither is better: a fiftieth of a reserve [1].
+    internal const double Least = 0.02;
 
     private const string Changed = "changed";
 
@@ -31,7 +31,7 @@ public static class RemedySearch
         var before = Study.Run(job, catalogue, study);
         var asked = Asked(before, request.Entries);
         var at = new RemedyCase(job, catalogue, whole, study);
-        var ideas = Ideas(asked, at);
+        var ideas = Ideas(asked, at, request.Kinds);
         var tried = ideas.Take(Most).ToList();
         var done = watch?.Invoke(tried.Count);
         var judge = new RemedyJudge(before, asked, at, study);
@@ -58,10 +58,10 @@ public static class RemedySearch
     }
 
     // The same change may be thought of for several entries: it is tried once.
-    private static List<RemedyIdea> Ideas(List<LedgerEntry> asked, RemedyCase at)
+    private static List<RemedyIdea> Ideas(List<LedgerEntry> asked, RemedyCase at, IReadOnlyList<string> kinds)
     {
         var seen = new HashSet<string>();
-        return [.. asked.SelectMany(entry => RemedyKinds.All.SelectMany(kind => kind.For(entry, at))).Where(idea => seen.Add(idea.Text))];
+        return [.. asked.SelectMany(entry => RemedyKinds.All.SelectMany(kind => kind.For(entry, at))).Where(idea => (kinds.Count == 0 || kinds.Contains(idea.Kind)) && seen.Add(idea.Text))];
     }
 
     private static Remedy? Studied(RemedyIdea idea, RemedyCase at, RemedyJudge judge)

@@ -17,7 +17,7 @@ internal sealed class LinedCupboard : IRemedyKind
             yield break;
         foreach (var space in at.Survey.Spaces.Where(space => space.Enclosure is { } walls && !(walls.Reduction?.Value.Value >= Lined) && at.Bound.Switches.Any(unit => unit.Space == space.Id)))
         {
-            yield return new("barrier", $"{space.Id}: a second layer of board, walls that keep {Lined} dB", Delta.Building(at, new() { Spaces = [new(space.Id, Place.None) { Reduction = Delta.Value<Decibels>($"{Lined} dB") }] }))
+            yield return new("lining", $"{space.Id}: a second layer of board, walls that keep {Lined} dB", Delta.Building(at, new() { Spaces = [new(space.Id, Place.None) { Reduction = Delta.Value<Decibels>($"{Lined} dB") }] }))
             {
                 Minutes = Entries.HalfDay,
                 Unpriced = "what the boards cost",

@@ -16,7 +16,7 @@ internal sealed class OtherFan : IRemedyKind
                 continue;
             foreach (var fan in at.Catalogue.Fans.Values.Where(fan => fan.Id != (unit.Placed.Fan ?? own) && fan.Rated.Value.Value.Equals(now.Rated.Value.Value)))
             {
-                yield return new("other fan", $"{unit.Id}: fan {fan.Id} in place of {own}", Delta.Switch(at, Delta.Switch(unit.Id) with { Fan = fan.Id }))
+                yield return new("other fan", $"{unit.Id}: fan {fan.Id} in place of {unit.Placed.Fan ?? own}", Delta.Switch(at, Delta.Switch(unit.Id) with { Fan = fan.Id }))
                 {
                     Minutes = (30, 75),
                     Goods = [.. Enumerable.Repeat(fan.Body.Price, unit.Model.Sound?.Fans ?? 1)],

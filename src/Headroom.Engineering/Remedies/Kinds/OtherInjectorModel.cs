@@ -14,7 +14,7 @@ internal sealed class OtherInjectorModel : IRemedyKind
         foreach (var unit in at.Bound.Injectors.Where(unit => unit.Id == entry.Subject || feeds.Contains(unit.Id)))
         {
             foreach (var model in at.Catalogue.Injectors.Values.Where(model => model.Id != unit.Model.Id && model.Supply.Input == unit.Model.Supply.Input && model.Ports == unit.Model.Ports))
-                yield return new("other model", $"{unit.Id}: {model.Id} in place of {unit.Model.Id}", Delta.Of(at) with { Injectors = [Delta.Injector(unit.Id, model.Id)] })
+                yield return new("injector model", $"{unit.Id}: {model.Id} in place of {unit.Model.Id}", Delta.Of(at) with { Injectors = [Delta.Injector(unit.Id, model.Id)] })
                 {
                     Cautions = model.Passive is null ? [] : [CautionTable.AlwaysOn],
                 };

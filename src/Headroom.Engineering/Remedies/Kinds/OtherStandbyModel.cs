@@ -13,7 +13,7 @@ internal sealed class OtherStandbyModel : IRemedyKind
         foreach (var supply in at.Design.Standby.Where(supply => supply.Id == entry.Subject || Entries.IsOfSound(entry)))
         {
             foreach (var model in at.Catalogue.Standby.Values.Where(model => model.Id != supply.Model && !model.GivesDc))
-                yield return new("other model", $"{supply.Id}: {model.Id} in place of {supply.Model}", Delta.Of(at) with { Standby = [Delta.Standby(supply.Id, model.Id) with { BatteryAge = Delta.Value<Domain.Quantities.Seconds>("0 years") }] })
+                yield return new("standby model", $"{supply.Id}: {model.Id} in place of {supply.Model}", Delta.Of(at) with { Standby = [Delta.Standby(supply.Id, model.Id) with { BatteryAge = Delta.Value<Domain.Quantities.Seconds>("0 years") }] })
                 {
                     Cautions = [CautionTable.Battery],
                 };

@@ -29,7 +29,7 @@ internal sealed class OtherSwitchModel : IRemedyKind
     {
         // The first supply is the usual one and need not be written.
         var written = supply == model.Supplies[0].Id ? null : supply;
-        return new("other model", $"{unit.Id}: {model.Id}{(supply is null ? "" : $", supply '{supply}',")} in place of {unit.Model.Id}", Delta.Switch(at, Delta.Switch(unit.Id) with { Model = model.Id, Supply = written }));
+        return new("switch model", $"{unit.Id}: {model.Id}{(supply is null ? "" : $", supply '{supply}',")} in place of {unit.Model.Id}", Delta.Switch(at, Delta.Switch(unit.Id) with { Model = model.Id, Supply = written }));
     }
 
     // Every cord finds a port of the same kind under the same number, and a port that gave power gives power.

@@ -27,6 +27,7 @@ internal static class FiguresPage
         Whole(text, bars, catalogue);
         RestartBench.Measure(text, bars, catalogue);
         SoundMesh.Measure(text, bars, catalogue);
+        RemedyBench.Measure(text, bars, catalogue);
         Reading(text, catalogue);
         Start(text, bars);
         Folder(text, bars);

@@ -40,8 +40,9 @@ internal sealed class Cords : IRemedyKind
         var change = new DropChange(drop.Id, Place.None) { CordAtPanel = Changed(drop.CordAtPanel, cable, most), CordAtDevice = Changed(drop.CordAtDevice, cable, most) };
         return new("cords", text, Delta.Building(at, new() { Drops = [change] }))
         {
-            // A cord of the offer is one whatever its length; it is laid in either case.
-            Minutes = Entries.Patching,
+            // A cord of the offer is one whatever its length or thickness: what a stouter one costs more is not in it.
+            BuysNothing = cable is null,
+            Unpriced = cable is null ? null : "what stouter cords cost more",
             Rough = most is null ? null : "whether so short a cord still reaches is for a look on site to say",
         };
     }

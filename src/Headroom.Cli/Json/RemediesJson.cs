@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Headroom.Cli.Text;
-using Headroom.Domain.Ledgers;
 using Headroom.Engineering.Differences;
 using Headroom.Engineering.Remedies;
 using Headroom.JobFiles.Editing;

@@ -29,6 +29,7 @@ internal static class FiguresPage
             ("whole", () => Whole(text, bars, catalogue)),
             ("restart", () => RestartBench.Measure(text, bars, catalogue)),
             ("sound", () => SoundMesh.Measure(text, bars, catalogue)),
+            ("remedies", () => RemedyBench.Measure(text, bars, catalogue)),
             ("reading", () => Reading(text, catalogue)),
             ("start", () => Start(text, bars)),
             ("folder", () => Folder(text, bars)),

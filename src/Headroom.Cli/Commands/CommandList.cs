@@ -9,6 +9,7 @@ internal static class CommandList
         new("study", "works out every limit of a design and what is left of it", StudyCommand.Build) { ReadsJob = true },
         new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build) { ReadsJob = true },
         new("compare", "sets two designs side by side, or one with a model swapped", CompareCommand.Build) { ReadsJob = true },
+        new("remedies", "tells what could help what is short or tight, and writes it as a design", RemediesCommand.Build) { ReadsJob = true },
         new("restart", "tells what happens when the power comes back", RestartCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true, OfOneWord = (job, desk) => CheckCommand.Run(job, [], desk) },
         new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },

@@ -26,6 +26,7 @@ internal static class FiguresPage
         Studies(text, bars, catalogue, "cabling");
         Whole(text, bars, catalogue);
         RestartBench.Measure(text, bars, catalogue);
+        YearsBench.Measure(text, bars, catalogue);
         SoundMesh.Measure(text, bars, catalogue);
         Reading(text, catalogue);
         Start(text, bars);

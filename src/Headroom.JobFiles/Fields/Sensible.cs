@@ -90,6 +90,12 @@ internal static class Sensible
     /// <summary>The age or life of a battery.</summary>
     public static QuantityShape<Seconds> Years => field ??= Of<Seconds>(0, 30 * 31557600.0, "years");
 
+    /// <summary>The time between two of what is done again and again: a month to ten years.</summary>
+    public static QuantityShape<Seconds> Repeated { get; } = Of<Seconds>(31557600 / 12.0, 10 * 31557600.0, "years");
+
+    /// <summary>By how much something becomes dearer, or is lost, in a year.</summary>
+    public static QuantityShape<Share> Yearly { get; } = Of<Share>(0, 0.5, "%");
+
     /// <summary>How long a battery lasts.</summary>
     public static QuantityShape<Seconds> Lasts => field ??= Of<Seconds>(1, 100 * 86400.0, "min");
 

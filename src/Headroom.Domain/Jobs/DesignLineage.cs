@@ -66,6 +66,7 @@ public static class DesignLineage
         FedBy = over.FedBy ?? under.FedBy,
         Level = over.Level ?? under.Level,
         Fan = over.Fan ?? under.Fan,
+        Air = over.Air ?? under.Air,
         Setting = over.Setting.Over(under.Setting),
         PassivePorts = over.PassivePorts ?? under.PassivePorts,
     };

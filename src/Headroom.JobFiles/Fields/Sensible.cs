@@ -150,6 +150,12 @@ internal static class Sensible
     /// <summary>A share of a whole.</summary>
     public static QuantityShape<Share> Share => field ??= Of<Share>(0, 1, "%");
 
+    /// <summary>Free area of a grille; a plate with less is no grille.</summary>
+    public static QuantityShape<Share> FreeArea { get; } = Of<Share>(0.05, 1, "%");
+
+    /// <summary>A gap in front of a fan.</summary>
+    public static QuantityShape<Metres> OutletGap { get; } = Of<Metres>(0.001, 1, "mm");
+
     /// <summary>An efficiency; below it a supply would be a heater.</summary>
     public static QuantityShape<Share> Efficiency => field ??= Of<Share>(0.2, 1, "%");
 

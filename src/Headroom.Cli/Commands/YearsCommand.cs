@@ -51,7 +51,7 @@ internal static class YearsCommand
 
     private static YearsResult? Out((string Job, int Years) asked, StudyOptions options, ParseResult parsed, Desk desk)
     {
-        var read = JobSource.Read(asked.Job, options.Catalogues(parsed), desk, out var models);
+        var read = JobSource.Read(asked.Job, options.Catalogues(parsed), desk, out var models, options.Rates(parsed));
         FindingsReport.Write(desk.Err, read.Findings);
         if (!read.Ok || models is null)
             return null;

@@ -57,12 +57,15 @@ internal static class SwitchFields
     {
         var byPort = new Dictionary<int, Priority>();
         var byName = new Dictionary<string, Priority>();
-        foreach (var (key, name) in values.List(Priorities).SelectMany(entry => entry.Key.Select(name => (entry, name))))
+        foreach (var entry in values.List(Priorities))
         {
-            if (PortNumbers.Read(name) is { } port)
-                byPort[port.First] = (Priority)key.Value;
-            else
-                byName[name] = (Priority)key.Value;
+            foreach (var name in entry.Key)
+            {
+                if (PortNumbers.Read(name) is { } port)
+                    byPort[port.First] = (Priority)entry.Value;
+                else
+                    byName[name] = (Priority)entry.Value;
+            }
         }
 
         return SettingFields.Build(values) with { PortLimits = LimitsOf(values), Priorities = byPort, EndpointPriorities = byName };

@@ -8,7 +8,7 @@ internal static class JobFolder
     /// <summary>Whether a folder is one job rather than a place where jobs lie.</summary>
     public static bool IsOfMany(string name) => Directory.Exists(name) && !File.Exists(Path.Combine(name, "job.yaml"));
 
-    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues.</summary>
+    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues or rates.</summary>
     /// <param name="folder">The folder.</param>
     public static IReadOnlyList<string> Files(string folder) =>
     [
@@ -29,7 +29,7 @@ internal static class JobFolder
     {
         try
         {
-            return File.ReadLines(file).Take(LookAt).Any(line => line.StartsWith("catalogue:", StringComparison.Ordinal));
+            return File.ReadLines(file).Take(LookAt).Any(line => line.StartsWith("catalogue:", StringComparison.Ordinal) || line.StartsWith("rates:", StringComparison.Ordinal));
         }
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
         {

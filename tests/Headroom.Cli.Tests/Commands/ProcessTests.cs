@@ -59,6 +59,8 @@ public sealed class ProcessTests : IDisposable
     [InlineData("reckon")]
     [InlineData("compare")]
     [InlineData("jobs")]
+    [InlineData("restart")]
+    [InlineData("acceptance")]
     public void A_schema_is_printed_as_json(string kind)
     {
         var result = Run.Headroom("schema", kind);

@@ -34,23 +34,30 @@ internal sealed class PdfCanvas(XGraphics graphics, string? house) : ICanvas
     /// <inheritdoc/>
     public void Text(string text, Spot at, Lettering lettering)
     {
-        var font = FontShelf.Of(lettering.Face, lettering.Size);
-        var written = Typeface.Of(lettering.Face).Written(text);
         var shift = lettering.Anchor == Anchor.Start ? 0 : Typeface.Width(text, lettering) * (lettering.Anchor == Anchor.Middle ? 0.5 : 1);
         if (lettering.Turned == 0)
         {
-            graphics.DrawString(written, font, Brush(lettering.Ink), new XPoint(at.X - shift, at.Y), XStringFormats.BaseLineLeft);
+            Write(text, at.By(-shift, 0), lettering);
             return;
         }
 
         var state = graphics.Save();
         graphics.RotateAtTransform(lettering.Turned, Point(at));
-        graphics.DrawString(written, font, Brush(lettering.Ink), new XPoint(at.X - shift, at.Y), XStringFormats.BaseLineLeft);
+        Write(text, at.By(-shift, 0), lettering);
         graphics.Restore(state);
     }
 
     /// <inheritdoc/>
     public IDisposable Part(string title) => Nothing.Instance;
+
+    private void Write(string text, Spot at, Lettering lettering)
+    {
+        foreach (var (face, run) in Typeface.Runs(text, lettering.Face))
+        {
+            graphics.DrawString(run, FontShelf.Of(face, lettering.Size), Brush(lettering.Ink), Point(at), XStringFormats.BaseLineLeft);
+            at = at.By(Typeface.Width(run, lettering with { Face = face }), 0);
+        }
+    }
 
     private static XPoint Point(Spot spot) => new(spot.X, spot.Y);
 

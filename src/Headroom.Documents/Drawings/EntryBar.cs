@@ -9,6 +9,7 @@ public static class EntryBar
     // Beyond the limit a bar has a fifth of its width; what reaches further is broken off.
     private const double BeyondShare = 0.2;
     private const double HatchStep = 2.4;
+    private const double MostHeight = 15;
 
     /// <summary>Draws the bar of an entry; nothing when demand or limit is not known or the limit is nothing.</summary>
     /// <param name="canvas">On what.</param>
@@ -18,6 +19,8 @@ public static class EntryBar
     {
         if (Above(entry, entry.Demand) is not { } demand || Above(entry, entry.Limit) is not (> 0 and var limit))
             return;
+        if (box.Height > MostHeight)
+            box = box with { Y = box.Middle.Y - MostHeight / 2, Height = MostHeight };
         var scale = box.Width / (1 + BeyondShare) / limit;
         var bar = new Box(box.X, box.Y + box.Height * 0.28, box.Width, box.Height * 0.44);
         var end = bar.X + limit * scale;

@@ -21,6 +21,8 @@ internal static class TableColumns
             (least[c], wanted[c]) = Needs(table, c);
         if (wanted.Sum() <= room)
             return Grown(table, wanted, room - wanted.Sum());
+        var kept = (double[])[.. least.Select((width, c) => wanted[c] <= Narrow ? wanted[c] : width)];
+        least = kept.Sum() <= room * MostKept ? kept : least;
         var spare = room - least.Sum();
         if (spare <= 0)
             return [.. least.Select(width => width * room / least.Sum())];
@@ -51,6 +53,10 @@ internal static class TableColumns
 
         return (Math.Min(least, MostLeast), wanted);
     }
+
+    // A name or figure of a few words is not worth breaking as long as there is room for the rest.
+    private const double Narrow = 80;
+    private const double MostKept = 0.8;
 
     // A word longer than this, such as an address of a page, is broken.
     private const double MostLeast = 150;

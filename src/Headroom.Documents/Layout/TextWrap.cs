@@ -6,6 +6,9 @@ namespace Headroom.Documents.Layout;
 /// <summary>Breaks a text into lines of a width.</summary>
 internal static class TextWrap
 {
+    // A column is as wide as its longest word, up to the last digit of the sum.
+    private const double Dust = 0.01;
+
     /// <summary>The lines of a text.</summary>
     /// <param name="text">The text; a line break begins a new line.</param>
     /// <param name="lettering">How it is written.</param>
@@ -13,6 +16,7 @@ internal static class TextWrap
     public static List<string> Lines(string text, Lettering lettering, double width)
     {
         var lines = new List<string>();
+        width += Dust;
         foreach (var paragraph in text.Split('\n'))
             Wrap(paragraph.TrimEnd(), lettering, width, lines);
         return lines;

@@ -35,11 +35,39 @@ public sealed class Typeface
     /// <returns>The width [pt].</returns>
     public static double Width(string text, Lettering lettering)
     {
-        var face = Of(lettering.Face);
         var width = 0.0;
-        foreach (var character in face.Written(text))
-            width += face.Advance(character);
+        foreach (var (face, run) in Runs(text, lettering.Face))
+        {
+            var letters = Of(face);
+            foreach (var character in run)
+                width += letters.Advance(character);
+        }
+
         return width * lettering.Size;
+    }
+
+    /// <summary>The text in pieces that one face each can write: what a face lacks is taken from the plain one.</summary>
+    /// <param name="text">The text, on one line.</param>
+    /// <param name="face">The face wanted.</param>
+    public static IEnumerable<(Face Face, string Text)> Runs(string text, Face face)
+    {
+        var wanted = Of(face);
+        if (face == Face.Plain || text.All(wanted.Has))
+        {
+            yield return (face, wanted.Written(text));
+            yield break;
+        }
+
+        var plain = Of(Face.Plain);
+        bool Borrowed(int at) => !wanted.Has(text[at]) && plain.Has(text[at]);
+        for (var from = 0; from < text.Length;)
+        {
+            var to = from + 1;
+            while (to < text.Length && Borrowed(to) == Borrowed(from))
+                to++;
+            yield return Borrowed(from) ? (Face.Plain, text[from..to]) : (face, wanted.Written(text[from..to]));
+            from = to;
+        }
     }
 
     /// <summary>The text as the face can write it: what it lacks is told by its code, such as <c>U+6F22</c>, so that nothing is lost unseen.</summary>

@@ -23,7 +23,7 @@ internal static class PapersCommand
             "Writes the papers of a job: for the client, the bench, the site, and to keep",
             "JOB",
             "headroom papers examples/barn-vets/job.yaml --out papers",
-            "headroom papers job.yaml --out papers --only limits,patch-schedule --paper Letter") { Notes = Notes };
+            "headroom papers job.yaml --out papers --only limits --paper Letter") { Notes = Notes };
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
         var folder = new ValueOption("--out", "DIR", "the folder to write into; it is made when it is not there");
         var only = new ValueOption("--only", "PAPER,...", $"only some papers: {Words.Or([.. PaperList.All.Select(kind => kind.Id)])}");

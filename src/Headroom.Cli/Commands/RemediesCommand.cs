@@ -38,7 +38,8 @@ internal static class RemediesCommand
         var options = new StudyOptions("text", "json", "csv");
         foreach (var option in new Option[] { entry, take, name, all })
             command.Add(option);
-        options.AddTo(command);
+        // Every discipline counts: what helps one may harm another.
+        options.AddTo(command, withOnly: false);
         command.Validators.Add(result =>
         {
             if (result.GetResult(name) is not null && result.GetResult(take) is null)

@@ -10,6 +10,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     private readonly List<YamlEntry> _entries = [];
     private readonly List<SheetTally> _tallies = [];
     private int _headings;
+    private bool _named;
 
     /// <summary>The rows as entries: under their names, or with an empty key where they stand one after the other.</summary>
     public IReadOnlyList<YamlEntry> Entries => _entries;
@@ -28,6 +29,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     {
         var taken = columns.Where(column => column.IsTaken).ToList();
         _headings = columns.Count;
+        _named = kind.Needs[0].Any(name => taken.Any(column => column.Field!.Name == name) || plan.Otherwise.Any(pair => pair.Key == name));
         var units = columns.FirstOrDefault(column => column.Field?.Kind == CellKind.Unit);
         var measured = taken.LastOrDefault(column => column.Index < (units?.Index ?? int.MaxValue) && column.Field!.Kind is CellKind.Quantity or CellKind.Measured or CellKind.Money)
             ?? taken.FirstOrDefault(column => column.Field!.Kind is CellKind.Quantity or CellKind.Measured or CellKind.Money);
@@ -60,7 +62,9 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             return;
         }
 
-        Add(row, values);
+        // Where no column names the things, that has been said once; not again for each row.
+        if (_named)
+            Add(row, values);
     }
 
     private void Add(SheetRow row, Dictionary<string, YamlScalar> values)

@@ -12,6 +12,7 @@ internal static class CommandList
         new("remedies", "tells what could help what is short or tight, and writes it as a design", RemediesCommand.Build) { ReadsJob = true },
         new("restart", "tells what happens when the power comes back", RestartCommand.Build) { ReadsJob = true },
         new("years", "tells what becomes short over the years, when and why, and what is due", YearsCommand.Build) { ReadsJob = true },
+        new("papers", "writes the papers of a job as PDF", PapersCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true, OfOneWord = (job, desk) => CheckCommand.Run(job, [], desk) },
         new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },
         new("accept", "sets a cable tester's records beside the drops of a job", AcceptCommand.Build) { ReadsJob = true },

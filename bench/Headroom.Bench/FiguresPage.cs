@@ -30,6 +30,7 @@ internal static class FiguresPage
             ("restart", () => RestartBench.Measure(text, bars, catalogue)),
             ("years", () => YearsBench.Measure(text, bars, catalogue)),
             ("sound", () => SoundMesh.Measure(text, bars, catalogue)),
+            ("remedies", () => RemedyBench.Measure(text, bars, catalogue)),
             ("reading", () => Reading(text, catalogue)),
             ("start", () => Start(text, bars)),
             ("folder", () => Folder(text, bars)),

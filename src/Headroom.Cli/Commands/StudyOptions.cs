@@ -39,6 +39,13 @@ internal sealed class StudyOptions
             command.Add(option);
     }
 
+    /// <summary>Adds those whose name is not among some.</summary>
+    public void AddTo(Command command, IReadOnlyList<string> without)
+    {
+        foreach (var option in All.Where(option => !without.Contains(option.Name)))
+            command.Add(option);
+    }
+
     /// <summary>The format asked for.</summary>
     public string Format(ParseResult parsed) => _format.One(parsed) ?? "text";
 

@@ -33,6 +33,7 @@ public static class DesignLineage
         Uplinks = over.Uplinks ?? (over.Removed.Contains("uplinks") ? [] : under.Uplinks),
         Fittings = Merge(under.Fittings, over.Fittings, over.Removed, (f => f.Id, (_, mine) => mine)),
         Patch = Merge(under.Patch, over.Patch, over.Removed, (p => p.What, (_, mine) => mine)),
+        Building = under.Building is { } below ? over.Building?.Over(below) ?? below : over.Building,
         Removed = [],
     };
 

@@ -53,6 +53,8 @@ public static class JobRules
         ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
         StackRules.Check(view, slips);
+        if (view.Whole.Building is { } building)
+            BuildingRules.Check(building, (view.Whole, names), slips);
     }
 
     private static void Ask(JobNames names, IReadOnlyList<DesignView> views, Slips slips)

@@ -191,6 +191,9 @@ public static class RuleCodes
     /// <summary>An offer holds amounts of two currencies.</summary>
     public static RuleCode TwoCurrencies { get; } = Wrong("RUL087", "An offer holds amounts of two currencies.");
 
+    /// <summary>A design changes something of the building that the survey does not have.</summary>
+    public static RuleCode UnknownChanged { get; } = Wrong("RUL088", "A design changes something of the building that the survey does not have.");
+
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
 
@@ -253,7 +256,7 @@ public static class RuleCodes
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
         UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder, UnknownAdded,
-        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
+        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownChanged, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,

@@ -18,6 +18,7 @@ public static class DesignDifferences
         .. Units(before.Standby, after.Standby, unit => (unit.Id, unit.Model), Standby),
         .. Patches(before.Patch, after.Patch),
         .. Uplinks(before.Uplinks ?? [], after.Uplinks ?? []),
+        .. BuildingDifferences.Of(before.Building, after.Building),
     ];
 
     private static IEnumerable<DesignDifference> Units<T>(

@@ -35,7 +35,17 @@ public sealed class RestartCommandTests
         Assert.Equal("headroom-restart/1", json.RootElement.GetProperty("format").GetString());
         Assert.Equal(16, unit.GetProperty("ports").GetArrayLength());
         Assert.Equal(20, unit.GetProperty("steps").GetArrayLength());
-        Assert.Equal(JsonValueKind.Null, unit.GetProperty("ports")[15].GetProperty("on").ValueKind);
+        Assert.Equal(JsonValueKind.Null, unit.GetProperty("ports")[15].GetProperty("onSeconds").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("as-offered")]
+    [InlineData("mended")]
+    public void The_json_fits_the_shipped_schema_in_which_every_figure_carries_its_unit(string design)
+    {
+        var json = TestDesk.Run(["restart", Job, "--design", design, "--format", "json"]).Out;
+        Assert.Equal("", ShippedSchema.Faults("restart", json));
+        Assert.NotEqual("", ShippedSchema.Faults("restart", json.Replace("budgetWatts", "budget", StringComparison.Ordinal)));
     }
 
     [Theory]

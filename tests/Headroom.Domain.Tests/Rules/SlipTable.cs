@@ -171,6 +171,7 @@ internal static class SlipTable
             ["a pattern with a part that is none"] = (RuleCodes.NamePattern, s => s.Addresses = Plan(s) with { Names = "{rolle}-{number}" }),
             ["a line in no group of tax"] = (RuleCodes.UnknownTax, s => s.Money = Terms(s, s.Line("lift", "EUR") with { Tax = "standrad" })),
             ["a line in another currency"] = (RuleCodes.TwoCurrencies, s => s.Money = Terms(s, s.Line("lift", "EUR"), s.Line("skip", "GBP"))),
+            ["a change of a drop that is not there"] = (RuleCodes.UnknownChanged, s => First(s, d => d with { Building = new() { Drops = [new("K-99", s.Here()) { MatedPairs = 2 }] } })),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
             ["a run of nothing"] = (RuleCodes.ShortRun, s => s.Drop("K-04", 0.3)),

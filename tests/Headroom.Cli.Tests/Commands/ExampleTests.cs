@@ -71,6 +71,7 @@ public sealed class ExampleTests
     public void A_run_in_pieces_says_of_each_how_long_and_how_warm_it_may_be()
     {
         var volts = TestDesk.Run(["explain", Repository.PathOf("examples/barn-vets/job.yaml"), "field-link/volts"]).Out;
+        Assert.Contains("air around piece 1 of K-17: no value of it alone mends this", volts, StringComparison.Ordinal);
         Assert.All(new[] { "length of piece 1", "air around piece 1", "length of piece 2", "air around piece 2" }, input => Assert.Contains($"{input} of K-17: ", volts[volts.IndexOf("holds", StringComparison.Ordinal)..], StringComparison.Ordinal));
     }
 

@@ -37,7 +37,7 @@ internal static class Explanation
     private static void WriteFigure(Page page, Figure figure, ExplainRequest request)
     {
         var unit = request.Units.Of(figure.Unit);
-        var value = unit.Value(figure.Value) is { } number ? Numbers.Show(number, unit.Symbol) : "unknown";
+        var value = unit.Value(figure.Value) is { } number ? Numbers.WithUnit(SheetFigures.Shown(number, unit.Value(figure.UpTo)), unit.Symbol) : "unknown";
         page.Gap();
         page.Edges(figure.Id, value);
         page.Labelled("what", figure.What, Indent, Label);

@@ -24,6 +24,9 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
     /// <summary>True when it is made even if a key that it must have is missing, so that all the rest is still checked: a file as a whole.</summary>
     public bool GoesOn { get; init; }
 
+    /// <summary>A key that it had once, with what to write in place of it; null for none.</summary>
+    public FormerKey? Former { get; init; }
+
     /// <inheritdoc/>
     public string? About { get; init; }
 
@@ -135,7 +138,7 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
                 key.At,
                 $"{Called(reader)} has a key '{Words.Short(key.Text)}'",
                 InWords,
-                reader.Meant(key.Text, known, "take it out, or write it as a remark (# ...)"));
+                Former is { } former && YamlKey.Same(former.Name, key.Text) ? former.Advice : reader.Meant(key.Text, known, "take it out, or write it as a remark (# ...)"));
         }
 
         if (fields.Any(field => field.Shape.NamesItself))

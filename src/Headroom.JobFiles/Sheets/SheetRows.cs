@@ -55,7 +55,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             whole &= !refused;
         }
 
-        whole &= CheckExtra(row);
+        whole &= !slips.RefuseExtra(row, _headings);
         if (!whole)
         {
             Left++;
@@ -131,15 +131,6 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             SheetCodes.RowTwice,
             row.At,
             ($"row {row.Number} speaks of the same {kind.Noun} as row {before.Row.Number}: '{Words.Short(string.Join(", ", other))}' here, '{Words.Short(string.Join(", ", one))}' there", $"each {kind.Noun} in one row", "see which of the two is right, and take the other out"));
-    }
-
-    private bool CheckExtra(SheetRow row)
-    {
-        var extra = row.Cells.Skip(_headings).FirstOrDefault(cell => cell.Text.Length > 0);
-        if (extra is null)
-            return true;
-        slips.Refuse(SheetCodes.ExtraCells, extra.At, ($"row {row.Number} has {row.Cells.Count} cells; {extra.Name} '{Words.Short(extra.Text)}' stands under no heading", $"as many cells as headings, which are {_headings}", "see whether a value holds the separator, such as a decimal comma, and is not in quotation marks"));
-        return false;
     }
 
     private static int Things(string key)

@@ -48,6 +48,26 @@ public sealed class RestartCommandTests
         Assert.NotEqual("", ShippedSchema.Faults("restart", json.Replace("budgetWatts", "budget", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("examples/barn-vets/job.yaml", "as-offered")]
+    [InlineData("examples/barn-vets/job.yaml", "mended")]
+    [InlineData("examples/one-desk/job.yaml", "today")]
+    [InlineData("examples/school-wings/job.yaml", "as-planned")]
+    public void Its_json_is_what_the_schema_says(string job, string design) =>
+        Assert.Equal("", ShippedSchema.Faults("restart", TestDesk.Run(["restart", Repository.PathOf(job), "--design", design, "--format", "json"]).Out));
+
+    [Theory]
+    [InlineData("headroom-restart/1", "headroom-restart/2")]
+    [InlineData("\"peakAt\":", "\"peak at\":")]
+    [InlineData("\"known\": true", "\"known\": \"yes\"")]
+    [InlineData("\"wave\": 1", "\"wave\": -1")]
+    public void The_schema_refuses_another_shape(string right, string wrong)
+    {
+        var json = TestDesk.Run(["restart", Job, "--format", "json"]).Out;
+        Assert.Contains(right, json, StringComparison.Ordinal);
+        Assert.NotEqual("", ShippedSchema.Faults("restart", json.Replace(right, wrong, StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_design_that_is_not_there_is_refused()
     {

@@ -17,9 +17,8 @@ internal static class RemediesCommand
 {
     private static readonly string[] Notes =
     [
-        "Each change is made in a copy of the design, or of the building as that design has it, and the whole ledger is studied again; only what the study calls a gain is listed. What costs nothing comes first, then gain for the money, then what has no known price.",
-        "--take writes a remedy as a new design that is like the one it mends, and leaves everything else in the file, 'chosen' too, as it was. Mend that one in turn with --design.",
-        "Exit codes are those of study for the design as it is; with --take for the one written. Nothing is written when it ends with 2.",
+        "Only what a study of the whole changed design calls a gain is listed. --take leaves everything else in the file, 'chosen' too, as it was.",
+        "It ends as a study of the design would; with --take as one of the design written.",
     ];
 
     /// <summary>Builds the command.</summary>
@@ -30,17 +29,17 @@ internal static class RemediesCommand
             "Tells what could help what is short or tight, each studied with the whole ledger, and writes one as a new design",
             "JOB",
             "headroom remedies examples/barn-vets/job.yaml",
-            "headroom remedies job.yaml --entry field-link/volts",
             "headroom remedies job.yaml --take 1 --as mended") { Notes = Notes };
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
-        var entry = new ValueOption("--entry", "ID", "help only this entry, by its id or a part of it that no other has; may be repeated", often: true);
-        var take = new ValueOption("--take", "N", "write the remedy of this number as a new design into the job file").Checked(ComplaintOf);
-        var name = new ValueOption("--as", "NAME", "what that design is called; otherwise the name of the one it mends with a number");
-        var all = new FlagOption("--all", "lists every remedy, however long it gets");
+        var entry = new ValueOption("--entry", "ID", "help only this entry; may be repeated", often: true);
+        var take = new ValueOption("--take", "N", "write the remedy of this number as a new design").Checked(ComplaintOf);
+        var name = new ValueOption("--as", "NAME", "what that design is called");
+        var all = new FlagOption("--all", "lists every remedy");
         var options = new StudyOptions("text", "json", "csv");
         foreach (var option in new Option[] { entry, take, name, all })
             command.Add(option);
-        options.AddTo(command);
+        // Every discipline counts: what helps one may harm another.
+        options.AddTo(command, withOnly: false);
         command.Validators.Add(result =>
         {
             if (result.GetResult(name) is not null && result.GetResult(take) is null)

@@ -32,10 +32,10 @@ internal sealed class StudyOptions
         _format.HelpName = string.Join('|', formats);
     }
 
-    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself.</summary>
-    public void AddTo(Command command, bool withDesign = true)
+    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself, the one that names disciplines only where some may be left out.</summary>
+    public void AddTo(Command command, bool withDesign = true, bool withOnly = true)
     {
-        foreach (var option in All.Where(option => withDesign || option != _design))
+        foreach (var option in All.Where(option => (withDesign || option != _design) && (withOnly || option != _only)))
             command.Add(option);
     }
 

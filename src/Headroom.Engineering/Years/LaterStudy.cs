@@ -12,6 +12,14 @@ internal sealed class LaterStudy(Job job, Catalogue catalogue, StudyRequest requ
     private readonly LaterSite _today = LaterSite.Today(job, design, catalogue);
     private readonly IReadOnlyList<string> _wanted = request.Only ?? Study.Disciplines;
 
+    /// <summary>The changes that happen at all, those of prices apart: nothing is added, or no age or loss is known, where one is missing.</summary>
+    public IReadOnlyList<Change> Changes { get; } =
+    [
+        .. job.Policy.Years?.Devices is { Count: > 0 } ? new[] { Change.Devices } : [],
+        .. design.Standby.Any(unit => unit.BatteryAge is not null) ? new[] { Change.Batteries } : [],
+        .. job.Policy.Years?.AirLost is not null ? new[] { Change.Dust } : [],
+    ];
+
     /// <summary>The ledger after so many months, with some of the changes or all.</summary>
     public LaterLedger At(int months, Change changes)
     {

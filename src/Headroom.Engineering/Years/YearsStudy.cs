@@ -12,7 +12,6 @@ public static class YearsStudy
     public const int Most = 20;
 
     private const int Months = 12;
-    private static readonly Change[] Single = [Change.Devices, Change.Batteries, Change.Dust];
 
     /// <summary>Works out a design of a job, year by year.</summary>
     /// <param name="job">A job without errors.</param>
@@ -52,9 +51,9 @@ public static class YearsStudy
         var worse = of.After.WorseThan(of.Before).ToList();
         if (worse.Count == 0)
             return [];
-        // Each change by itself: what is as bad by one of them alone is put down to it.
+        // Each change by itself: what is as bad by one of them alone is put down to it. Where there is but one, it is the year itself.
         var alone = worse.Exists(entry => entry.Discipline != MoneyLedger.Discipline)
-            ? Single.Select(change => (Change: change, Ledger: later.At(of.After.Months, change))).ToList()
+            ? later.Changes.Select(change => (Change: change, Ledger: later.Changes.Count == 1 ? of.After : later.At(of.After.Months, change))).ToList()
             : [];
         return worse.ConvertAll(entry => new Turn(
             entry, year, of.After.On, of.Before.Of(entry.Id)?.Verdict, of.Before.Of(entry.Id)?.Left,

@@ -52,7 +52,7 @@ public sealed class ExampleTests
     {
         using var json = System.Text.Json.JsonDocument.Parse(Examples.Study(job, "--format", "json"));
         var clear = json.RootElement.GetProperty("entries").EnumerateArray().Where(entry => entry.GetProperty("verdict").GetString() == "clear" && entry.GetProperty("studied").GetString() == "clear");
-        var asks = clear.Select(entry => entry.GetProperty("demand").GetDouble() > 0 ? 0 : 1).ToList();
+        var asks = clear.Select(entry => entry.GetProperty("demand").GetDouble() != 0 ? 0 : 1).ToList();
         Assert.Equal(asks.Order(), asks);
     }
 

@@ -58,7 +58,7 @@ public sealed class RestartCommandTests
 
     [Theory]
     [InlineData("headroom-restart/1", "headroom-restart/2")]
-    [InlineData("\"peakAt\":", "\"peak at\":")]
+    [InlineData("\"peakAtSeconds\":", "\"peak at\":")]
     [InlineData("\"known\": true", "\"known\": \"yes\"")]
     [InlineData("\"wave\": 1", "\"wave\": -1")]
     public void The_schema_refuses_another_shape(string right, string wrong)

@@ -93,7 +93,9 @@ public sealed class RecordStudyTests
         var job = new RecordedJob(Whole with { CallBacks = 0, CallBackHours = null });
         Assert.Equal((50m, 4), (job.Hours, job.Journeys));
         Assert.NotNull(job.Margin);
-        Assert.Null(new RecordedJob(Whole with { CallBacks = null, CallBackHours = null }).Margin);
+        var came = new RecordedJob(Whole with { CallBackHours = null });
+        Assert.Null(came.Margin);
+        Assert.Equal(["hours of coming back"], came.NotKnown);
     }
 
     [Fact]

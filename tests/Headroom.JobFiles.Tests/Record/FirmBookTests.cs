@@ -84,6 +84,13 @@ public sealed class FirmBookTests
     }
 
     [Fact]
+    public void Hours_on_battery_are_kept_in_minutes_and_so_is_their_interval()
+    {
+        var reading = Assert.Single(RecordDesk.Read(("readings.csv", "site;what;value\na;minutes;1.5 ± 0.1 h\n")).Value!.Readings!);
+        Assert.Equal(("min", 90.0, 6.0), (reading.Unit, Math.Round(reading.Value, 9), Math.Round(reading.PlusMinus!.Value, 9)));
+    }
+
+    [Fact]
     public void The_same_readings_serve_a_study_which_leaves_what_is_no_draw()
     {
         const string Text = "site;model;what;value;predicted;mode;calibrated;at most\na;pipit;watts;2.7 W;2.8 W;;;\na;;temperature;40 °C;;;;\na;pipit;watts;9 W;;;no;\na;pipit;watts;4 W;;;;yes\n";

@@ -9,7 +9,8 @@ namespace Headroom.Engineering.Remedies.Kinds;
 /// <summary>Shorter or thicker cords at both ends of a drop.</summary>
 internal sealed class Cords : IRemedyKind
 {
-    private static readonly double[] Metres = [1, 2, 3, 5];
+    // The longest first: of those that do as well, the one that cuts least stays.
+    private static readonly double[] Metres = [5, 3, 2, 1];
 
     /// <inheritdoc/>
     public IEnumerable<RemedyIdea> For(LedgerEntry entry, RemedyCase at)

@@ -28,6 +28,7 @@ internal static class FiguresPage
             ("cabling", () => Studies(text, bars, catalogue, "cabling")),
             ("whole", () => Whole(text, bars, catalogue)),
             ("restart", () => RestartBench.Measure(text, bars, catalogue)),
+            ("years", () => YearsBench.Measure(text, bars, catalogue)),
             ("sound", () => SoundMesh.Measure(text, bars, catalogue)),
             ("remedies", () => RemedyBench.Measure(text, bars, catalogue)),
             ("reading", () => Reading(text, catalogue)),

@@ -22,6 +22,7 @@ public static class JobRules
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
+        YearsRules.Check(job.Policy, catalogue, slips);
         TrafficRules.Check(names, slips);
         OutageRules.Check(names, slips);
         AddressRules.Check(names, slips);

@@ -164,6 +164,9 @@ public static class RuleCodes
     /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
     public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
 
+    /// <summary>Something is to be added over the years that is neither a kind of endpoint nor a model.</summary>
+    public static RuleCode UnknownAdded { get; } = Wrong("RUL078", "Something is to be added over the years that is neither a kind of endpoint nor a model of one.");
+
     /// <summary>A unit is stacked on one that is not there, or on itself.</summary>
     public static RuleCode StackedOn { get; } = Wrong("RUL080", "A unit is stacked on one that the design does not have, or in a ring.");
 
@@ -252,7 +255,7 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder, UnknownAdded,
         StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownChanged, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,

@@ -36,7 +36,7 @@ internal static class SwitchFields
     /// <summary>A switch.</summary>
     public static ObjectShape<PlacedSwitch> Shape { get; } = new(
         "switch",
-        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, Fan, .. SettingFields.All, Limits, Priorities, Passive],
+        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, Fan, AirwayFields.Air, .. SettingFields.All, Limits, Priorities, Passive],
         Build)
     {
         About = "What a design does not say, the design it is like says, then the model. How it hands out watts decides the power verdict.",
@@ -51,7 +51,7 @@ internal static class SwitchFields
         values.Maybe(Level),
         SettingOf(values),
         values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(range => range.Numbers()).Distinct()] : null,
-        values.At) { Fan = values.Get(Fan) };
+        values.At) { Fan = values.Get(Fan), Air = values.Get(AirwayFields.Air) };
 
     private static PowerSetting SettingOf(Values values)
     {

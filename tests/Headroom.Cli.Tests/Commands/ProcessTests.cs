@@ -64,6 +64,8 @@ public sealed class ProcessTests : IDisposable
     [InlineData("compare")]
     [InlineData("jobs")]
     [InlineData("remedies")]
+    [InlineData("restart")]
+    [InlineData("acceptance")]
     public void A_schema_is_printed_as_json(string kind)
     {
         var result = Run.Headroom("schema", kind);

@@ -11,7 +11,8 @@ public sealed class ArrowsTests
         ["Headroom.Domain"] = [],
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
         ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
-        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "System.CommandLine"],
+        ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp"],
+        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "System.CommandLine"],
     };
 
     private static readonly Dictionary<string, string> AssemblyNames = new() { ["Headroom.Cli"] = "headroom" };

@@ -153,6 +153,7 @@ internal static class SlipTable
             ["an uplink to a line that is not surveyed"] = (RuleCodes.UnknownLine, s => s.Lines.Add(new("gate", null, null, null, s.Here()))),
             ["a fleet of no model"] = (RuleCodes.UnknownFleet, s => s.Fleet.Add(new("wern", 9, null, null, null, null, null, null, null, s.Here()))),
             ["something kept that is not there"] = (RuleCodes.UnknownKept, s => s.Policy = s.Policy with { Outage = new(null, ["phon"], null) }),
+            ["something added that is no device"] = (RuleCodes.UnknownAdded, s => s.Policy = s.Policy with { Years = YearsPolicy.None with { Devices = [new("phon", Headroom.Domain.Jobs.Reserve.Fifth, s.Here())] } }),
             ["high priority switched off before low"] = (RuleCodes.ShedOrder, s => First(s, d => d with
             {
                 Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300))), new(Priority.Low, Made.Of(new Seconds(900)))] }],

@@ -12,7 +12,7 @@ internal static class KindCases
 
     private static string Kept(string patch, string more = "") => $$$$$"""
         policy: {outage: {runtime: 5 min, keep: [phone], back within: 10 min}}
-        survey: {{{{{{Closet}}}}}, line: {boxes: [], boot: 10 s}, endpoints: {ap-1: {model: dish}, phone-1: {model: handset}}}
+        survey: {{{{{{Closet}}}}}, lines: {line: {boxes: [], boot: 10 s}}, endpoints: {ap-1: {model: dish}, phone-1: {model: handset}}}
         designs: {d: {switches: {sw-1: {model: meek, in: closet}}, patch: {{{{{patch}}}}}{{{{{more}}}}}}}
         """;
 

@@ -9,7 +9,7 @@ namespace Headroom.Engineering.Remedies.Kinds;
 /// <summary>Shorter or thicker cords at both ends of a drop.</summary>
 internal sealed class Cords : IRemedyKind
 {
-    // The longest first: of those that do as well, the one that cuts least stays.
+    // The longest first: of several that do the same it is the one that still reaches.
     private static readonly double[] Metres = [5, 3, 2, 1];
 
     /// <inheritdoc/>

@@ -1,9 +1,10 @@
 using Headroom.Domain.Quantities;
 
-namespace Headroom.Cli.Text;
+namespace Headroom.Domain.Shown;
 
 /// <summary>Chooses the unit in which figures are shown: metric as worked out, or feet, inches, pounds and °F. Watts, volts and amperes are the same everywhere.</summary>
-internal sealed class ShownUnits(bool imperial)
+/// <param name="imperial">True for feet, inches, pounds and °F.</param>
+public sealed class ShownUnits(bool imperial)
 {
     private static readonly Unit Same = new("", 1);
 
@@ -22,6 +23,7 @@ internal sealed class ShownUnits(bool imperial)
     public bool IsImperial => imperial;
 
     /// <summary>How numbers of a unit are shown.</summary>
+    /// <param name="unit">The unit in which they were worked out.</param>
     public ShownUnit Of(string unit)
     {
         var plain = unit.Replace('³', '3');

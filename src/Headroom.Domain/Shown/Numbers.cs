@@ -1,10 +1,10 @@
 using System.Globalization;
 using Headroom.Domain.Quantities;
 
-namespace Headroom.Cli.Text;
+namespace Headroom.Domain.Shown;
 
 /// <summary>The one place where a number becomes text on a sheet: four significant digits, in no language's own manner.</summary>
-internal static class Numbers
+public static class Numbers
 {
     private const int Digits = 4;
     private const int MostDecimals = 9;
@@ -16,12 +16,17 @@ internal static class Numbers
     private const double Tiny = 1e-6;
 
     /// <summary>One number by itself.</summary>
+    /// <param name="value">The number.</param>
     public static string Show(double value) => Math.Abs(value) is >= Tiny and < double.PositiveInfinity ? Together([value])[0] : QuantityText.Show(value);
 
     /// <summary>One number by itself with its unit, which may be none.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="unit">Its unit; empty for none.</param>
     public static string Show(double value, string unit) => WithUnit(Show(value), unit);
 
     /// <summary>Half an interval with its unit: two digits, for nobody knows more of it.</summary>
+    /// <param name="half">Half the interval, in the unit.</param>
+    /// <param name="unit">The unit; empty for none.</param>
     public static string Spread(double half, string unit)
     {
         var decimals = half > 0 && double.IsFinite(half) ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(half)), 0, MostDecimals) : 0;
@@ -29,6 +34,8 @@ internal static class Numbers
     }
 
     /// <summary>A shown number with its unit: one port, but two ports.</summary>
+    /// <param name="number">The number as shown.</param>
+    /// <param name="unit">The unit; empty for none.</param>
     public static string WithUnit(string number, string unit)
     {
         var isNoun = unit.Length > 3 && unit[^1] == 's' && unit.All(char.IsAsciiLetterLower);
@@ -36,6 +43,8 @@ internal static class Numbers
     }
 
     /// <summary>Numbers that are read together, such as asked, there is and left: all with the same decimals, and none shown as zero that is not.</summary>
+    /// <param name="values">The numbers; null for one that is not known.</param>
+    /// <returns>A text for each; empty for one that is not known.</returns>
     public static IReadOnlyList<string> Together(IReadOnlyList<double?> values)
     {
         var numbers = values.OfType<double>().Where(double.IsFinite).ToList();

@@ -129,6 +129,8 @@ internal static class RemedySheet
             return;
         page.Gap();
         page.Paragraph("Costs are the firm's, as if nothing were built yet: what the offer would come to more, and work that none of its tasks covers.");
-        page.Line($"Take one: headroom remedies {Words.Quoted(request.Job)} --take 1{(request.Again.Length == 0 ? "" : " " + request.Again)}");
+        var again = request.Again.Length == 0 ? "" : " " + request.Again;
+        string[] tries = [$"Take one: headroom remedies {Words.Quoted(request.Job)} --take 1{again}", $"Take one: headroom remedies JOB --take 1{again}"];
+        page.Line(page.Pen.Plain(Array.Find(tries, line => Columns.Of(page.Pen.Plain(line)) <= Pen.Columns) ?? "Take one: headroom remedies JOB --take 1, with the options given here"));
     }
 }

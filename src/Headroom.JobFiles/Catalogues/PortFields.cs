@@ -58,7 +58,9 @@ internal static class PortFields
     /// <summary>The groups in order, checked for ports that are in two or in none.</summary>
     public static IReadOnlyList<PortGroup> Groups(IReadOnlyList<Entry<PortRange, PortGroup>> entries, FieldReader reader)
     {
-        var groups = entries.OrderBy(entry => entry.Key.First).ToList();
+        // Not by a query: ordering by a number would be compiled at each start.
+        var groups = new List<Entry<PortRange, PortGroup>>(entries);
+        groups.Sort((one, other) => one.Key.First != other.Key.First ? one.Key.First.CompareTo(other.Key.First) : one.At.Line.CompareTo(other.At.Line));
         for (var i = 0; i < groups.Count; i++)
         {
             var next = i == 0 ? 1 : groups[i - 1].Key.Last + 1;

@@ -47,7 +47,9 @@ internal static class SoundFields
 
     private static IReadOnlyList<FanLevel> InOrder(Values values)
     {
-        var entries = values.List(Levels).OrderBy(entry => entry.Key).ToList();
+        // Not by a query: ordering by a number would be compiled at each start.
+        var entries = new List<Entry<int, FanLevel>>(values.List(Levels));
+        entries.Sort((one, other) => one.Key.CompareTo(other.Key));
         for (var i = 0; i < entries.Count; i++)
         {
             if (entries[i].Key != i + 1)

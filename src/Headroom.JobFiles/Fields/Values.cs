@@ -29,7 +29,7 @@ internal sealed class Values(FieldReader reader, YamlMap map)
 
     /// <summary>The number, choice or day of a field, or null when it is not known.</summary>
     public T? Maybe<T>(Field<T> field)
-        where T : struct => _values.TryGetValue(field, out var found) ? (T?)found.Value : null;
+        where T : struct => _values.TryGetValue(field, out var found) && found.Value is T value ? value : null;
 
     /// <summary>The value of a field that the thing must have.</summary>
     public T Must<T>(Field<T> field)

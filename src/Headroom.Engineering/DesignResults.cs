@@ -18,17 +18,19 @@ namespace Headroom.Engineering;
 public sealed class DesignResults
 {
     private readonly IReadOnlyList<FirmReading> _firm;
+    private readonly DrawMemory? _memory;
 
     /// <summary>Prepares the results of a design.</summary>
     /// <param name="bound">The design.</param>
     /// <param name="firm">What the firm measured at other sites; empty when nothing is known of it.</param>
-    internal DesignResults(BoundDesign bound, IReadOnlyList<FirmReading> firm) => (Bound, _firm) = (bound, firm);
+    /// <param name="memory">Keeps what readings come to from one study to the next; null to work it out.</param>
+    internal DesignResults(BoundDesign bound, IReadOnlyList<FirmReading> firm, DrawMemory? memory = null) => (Bound, _firm, _memory) = (bound, firm, memory);
 
     /// <summary>The design with every name turned into what it names.</summary>
     public BoundDesign Bound { get; }
 
     /// <summary>Watts, volts and amperes.</summary>
-    public PowerResult Power => field ??= PowerStudy.Of(Bound, MeasuredDrawStudy.Of(Bound, _firm));
+    public PowerResult Power => field ??= PowerStudy.Of(Bound, MeasuredDrawStudy.Of(Bound, _firm, _memory));
 
     /// <summary>The cables.</summary>
     public CablingResult Cabling => field ??= CablingStudy.Of(Bound, new CableLoads(Power).Of);

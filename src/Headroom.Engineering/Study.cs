@@ -38,7 +38,7 @@ public static class Study
         var design = DesignOf(job, request.Design)
             ?? throw new ArgumentException($"'{request.Design}' is no design of this job; it has {string.Join(", ", job.Designs.Select(d => d.Id))}.", nameof(request));
         var draft = new LedgerDraft(job, request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)]);
-        var results = new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings);
+        var results = new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory);
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
         var power = results.Power;
         if (draft.Wants(PowerLedger.Discipline))
@@ -58,7 +58,7 @@ public static class Study
     public static DesignResults Results(Job job, Catalogue catalogue, StudyRequest request)
     {
         var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
-        return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings);
+        return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory);
     }
 
     // Cables, air and sound.
@@ -136,7 +136,7 @@ public static class Study
     public static StandbyResult Outage(Job job, Catalogue catalogue, StudyRequest request)
     {
         var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
-        return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings).Standby;
+        return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory).Standby;
     }
 
     /// <summary>The whole design that a request means.</summary>

@@ -12,6 +12,9 @@ public sealed record StudyRequest(string? Design, DateOnly On, IReadOnlyList<Cou
     /// <summary>Watts that the firm read at this and other sites; empty when none are at hand.</summary>
     public IReadOnlyList<FirmReading> FirmReadings { get; init; } = [];
 
+    /// <summary>Keeps what readings of watts come to, where many changes of one job are studied; null to work it out each time.</summary>
+    public MeasuredDraws.DrawMemory? DrawMemory { get; init; }
+
     /// <summary>A study of the chosen design with every discipline.</summary>
     /// <param name="on">The day for which it is worked out.</param>
     /// <returns>The request.</returns>

@@ -15,7 +15,9 @@ public sealed record DrawTotal(IReadOnlyList<DrawGroup> Groups, double Watts)
     /// <summary>Adds up groups.</summary>
     /// <param name="groups">The groups; one at least.</param>
     /// <returns>The total; one group is solved as it is, several on a grid.</returns>
-    public static DrawTotal Of(IReadOnlyList<DrawGroup> groups)
+    public static DrawTotal Of(IReadOnlyList<DrawGroup> groups) => groups[0].Fitted.Memory is { } memory ? memory.Total(groups, Sum) : Sum(groups);
+
+    private static DrawTotal Sum(IReadOnlyList<DrawGroup> groups)
     {
         if (groups.Count == 1)
             return new(groups, Math.Min(groups[0].MostWatts, groups[0].Fitted.Draw.Together(groups[0].Units, Chance)));

@@ -12,6 +12,12 @@ public sealed record FittedDraw(string Model, string Mode, IReadOnlyList<SiteRea
     /// <summary>Below so many sites the belief beforehand decides, not the readings.</summary>
     public const int EnoughSites = 5;
 
+    /// <summary>What keeps totals of it; null when nothing does.</summary>
+    internal DrawMemory? Memory { get; init; }
+
+    /// <summary>All that it was worked out from, as the memory finds it; empty without one.</summary>
+    internal string Key { get; init; } = "";
+
     /// <summary>True when the belief beforehand decides.</summary>
     public bool IsPriorDriven => Sites.Count < EnoughSites;
 

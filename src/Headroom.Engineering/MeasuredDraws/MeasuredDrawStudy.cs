@@ -13,8 +13,9 @@ public static class MeasuredDrawStudy
     /// <summary>Works out what the readings say.</summary>
     /// <param name="bound">The bound design.</param>
     /// <param name="firm">What the firm read elsewhere.</param>
+    /// <param name="memory">Keeps fits from one study to the next; null to work out each.</param>
     /// <returns>The fits; null when nothing of this job's models was read, so that nothing is spent on it.</returns>
-    public static MeasuredDrawResult? Of(BoundDesign bound, IReadOnlyList<FirmReading> firm)
+    public static MeasuredDrawResult? Of(BoundDesign bound, IReadOnlyList<FirmReading> firm, DrawMemory? memory = null)
     {
         var own = bound.Job.Readings.Where(Counts).ToList();
         if (own.Count == 0 && firm.Count == 0)
@@ -23,15 +24,16 @@ public static class MeasuredDrawStudy
         var here = own.Select(reading => endpoints.TryGetValue(reading.Where, out var endpoint)
             ? new FirmReading(bound.Job.Name, endpoint.Model.Id, DrawModes.Named(endpoint.Endpoint.Mode ?? reading.While), reading.Value, reading.At)
             : null).OfType<FirmReading>();
-        var fitted = Fitted(here.Concat(firm), id => bound.Endpoints.FirstOrDefault(endpoint => endpoint.Model.Id == id)?.Model);
+        var fitted = Fitted(here.Concat(firm), id => bound.Endpoints.FirstOrDefault(endpoint => endpoint.Model.Id == id)?.Model, memory);
         return fitted.Count == 0 ? null : new MeasuredDrawResult(fitted);
     }
 
     /// <summary>Fits each model in each mode.</summary>
     /// <param name="readings">What was read.</param>
     /// <param name="find">The model of a name; null when it is not known, and its readings are left.</param>
+    /// <param name="memory">Keeps fits from one study to the next; null to work out each.</param>
     /// <returns>The fits, in the order in which models were first read.</returns>
-    internal static List<FittedDraw> Fitted(IEnumerable<FirmReading> readings, Func<string, EndpointModel?> find)
+    internal static List<FittedDraw> Fitted(IEnumerable<FirmReading> readings, Func<string, EndpointModel?> find, DrawMemory? memory = null)
     {
         var fitted = new List<FittedDraw>();
         foreach (var group in readings.GroupBy(reading => reading.Model))
@@ -41,16 +43,21 @@ public static class MeasuredDrawStudy
             foreach (var mode in group.GroupBy(reading => DrawModes.Of(model, reading.Mode)))
             {
                 if (DrawModes.Nameplate(model, mode.Key) is > 0 and var nameplate)
-                    fitted.Add(Fit((model.Id, mode.Key), mode, nameplate));
+                    fitted.Add(Fit((model.Id, mode.Key), mode, nameplate, memory));
             }
         }
 
         return fitted;
     }
 
-    private static FittedDraw Fit((string Model, string Mode) of, IEnumerable<FirmReading> readings, double nameplate)
+    private static FittedDraw Fit((string Model, string Mode) of, IEnumerable<FirmReading> readings, double nameplate, DrawMemory? memory)
     {
         List<SiteReadings> sites = [.. readings.GroupBy(reading => reading.Site).Select(site => new SiteReadings(site.Key, [.. site.Select(reading => reading.Watts)]))];
+        return memory is null ? Fit(of, sites, nameplate) : memory.Fit(of, sites, nameplate, () => Fit(of, sites, nameplate));
+    }
+
+    private static FittedDraw Fit((string Model, string Mode) of, List<SiteReadings> sites, double nameplate)
+    {
         var unit = UnitSpread.Watts(sites);
         return new(of.Model, of.Mode, sites, nameplate, unit, DrawModel.Fit(sites, unit, DrawPrior.Of(nameplate), Steps));
     }

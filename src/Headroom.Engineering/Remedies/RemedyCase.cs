@@ -15,7 +15,7 @@ internal sealed class RemedyCase
     {
         (Job, Catalogue, Design) = (job, catalogue, whole);
         Bound = Binder.Bind(job, catalogue, whole, request.Counts);
-        Power = PowerStudy.Of(Bound, MeasuredDrawStudy.Of(Bound, request.FirmReadings));
+        Power = PowerStudy.Of(Bound, MeasuredDrawStudy.Of(Bound, request.FirmReadings, request.DrawMemory));
     }
 
     /// <summary>The job.</summary>

@@ -27,7 +27,7 @@ public static class RemedySearch
     public static RemedyResult Find(Job job, Catalogue catalogue, RemedyRequest request, Func<int, Action>? watch = null)
     {
         var whole = Study.DesignOf(job, request.Study.Design) ?? throw new ArgumentException($"'{request.Study.Design}' is no design of this job.", nameof(request));
-        var study = request.Study with { Design = whole.Id, Only = null };
+        var study = request.Study with { Design = whole.Id, Only = null, DrawMemory = new() };
         var before = Study.Run(job, catalogue, study);
         var asked = Asked(before, request.Entries);
         var at = new RemedyCase(job, catalogue, whole, study);

@@ -46,6 +46,14 @@ internal sealed class CountModel
         _model.AddBoolOr(more);
     }
 
+    /// <summary>Allows only so many things that go between in a place.</summary>
+    public void Between(int place, int most)
+    {
+        var between = Enumerable.Range(0, _slots.Count).Where(i => _slots[i].Place == place)
+            .SelectMany(i => _parts[i].Ways).Where(way => _problem.Boxes[way.Box].Serves[way.Way].Via is not null).Select(way => way.Var);
+        _model.Add(LinearExpr.Sum(between) <= most);
+    }
+
     /// <summary>Solves it.</summary>
     public Packed Solve(PackEffort effort)
     {

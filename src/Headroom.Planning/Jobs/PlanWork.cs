@@ -1,0 +1,81 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Plans;
+
+namespace Headroom.Planning.Jobs;
+
+/// <summary>One plan while it is worked out: what may be bought, the packing, and the search.</summary>
+internal sealed class PlanWork
+{
+    /// <summary>How far above the cheapest designs are looked at, as a share of its cost.</summary>
+    public const double Dearer = 0.15;
+
+    private const int MostFound = 14;
+    private const int MostTries = 400;
+
+    private readonly PlanRequest _request;
+    private readonly List<RefusedSet> _setAside;
+
+    /// <summary>Begins a plan of a job whose readings are left out.</summary>
+    public PlanWork(Job job, Catalogue catalogue, PlanRequest request)
+    {
+        (Job, Catalogue, _request) = (job, catalogue, request);
+        Gate = new Gate(job, catalogue, request);
+        var purchases = new Purchases(job, catalogue, request, Gate);
+        var may = purchases.Find(PlaceList.Of(job, request.Pins));
+        NotKnown = purchases.NotKnown;
+        _setAside = purchases.SetAside;
+        Packing = new JobPacking(job, catalogue, request, may);
+        Search = new Search(Packing, Gate, request);
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The catalogue.</summary>
+    public Catalogue Catalogue { get; }
+
+    /// <summary>Has designs studied.</summary>
+    public Gate Gate { get; }
+
+    /// <summary>The job as a packing.</summary>
+    public JobPacking Packing { get; private set; }
+
+    /// <summary>The search.</summary>
+    public Search Search { get; private set; }
+
+    /// <summary>What is asked for.</summary>
+    public PlanRequest Request => _request;
+
+    /// <summary>What was set aside for want of a figure.</summary>
+    public IReadOnlyList<Purchase> NotKnown { get; }
+
+    /// <summary>What lost, and what was not considered.</summary>
+    public IEnumerable<RefusedSet> Refused => [.. Search.Refused, .. _setAside];
+
+    /// <summary>What was taken for granted.</summary>
+    public IReadOnlyList<string> Assumed => Packing.Assumed;
+
+    /// <summary>Looks for designs; false when there is none.</summary>
+    public bool Look()
+    {
+        Run();
+        if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
+            return Search.Found.Count > 0;
+        // Nothing of which all is known will do: then what is not known is carried along, and asked for.
+        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown]);
+        Search = new Search(Packing, Gate, _request);
+        Run();
+        return Search.Found.Count > 0;
+    }
+
+    private void Run()
+    {
+        if (Packing.Unserved().Any())
+            return;
+        if (_request.OnlyCheapest)
+            Search.Run(cost => cost, 1, MostTries);
+        else
+            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
+    }
+}

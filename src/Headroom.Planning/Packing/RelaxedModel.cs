@@ -1,0 +1,244 @@
+using Google.OrTools.Sat;
+
+namespace Headroom.Planning.Packing;
+
+/// <summary>
+/// What to buy, with ports and loads of each place in sum only: it leaves something out, so that no packing costs less than it says.
+/// What it proposes is packed exactly and studied; what fails is barred, and it is asked again.
+/// </summary>
+internal sealed class RelaxedModel
+{
+    private readonly PackProblem _problem;
+    private readonly CpModel _model = new();
+    private readonly FamilyTable _table;
+    private readonly IntVar[,] _bought;
+    private readonly BoolVar[] _extras;
+    private readonly IntVar[,] _served;
+    private readonly LinearExprBuilder _cost = LinearExpr.NewBuilder();
+    private readonly Dictionary<(int Place, int Family, long From), BoolVar> _atLeast = [];
+
+    /// <summary>Builds the model.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="most">The most boxes of a family in one place.</param>
+    public RelaxedModel(PackProblem problem, int most)
+    {
+        (_problem, _table) = (problem, new FamilyTable(problem));
+        _bought = new IntVar[problem.Places, _table.Families.Count];
+        for (var place = 0; place < problem.Places; place++)
+        {
+            for (var family = 0; family < _table.Families.Count; family++)
+                _bought[place, family] = Bought(place, family, most);
+        }
+
+        _extras = [.. problem.Extras.Select(_ => _model.NewBoolVar(""))];
+        _served = new IntVar[problem.Places, _table.Ways.Count];
+        AddServed();
+        for (var place = 0; place < problem.Places; place++)
+            AddPlace(place);
+        AddMost();
+        AddExtras();
+        _model.Minimize(_cost);
+    }
+
+    /// <summary>The families of the problem.</summary>
+    public FamilyTable Table => _table;
+
+    /// <summary>Allows only some number of boxes in all.</summary>
+    public void Boxes(int least, int most) => _model.AddLinearConstraint(All(), least, most);
+
+    /// <summary>The cheapest set that is not barred; null when there is none, with a bound that is null when that is proved.</summary>
+    public (BoughtSet? Set, long? Bound) Solve(PackEffort effort)
+    {
+        var (status, solver) = Solving.Run(_model, effort with { Told = null });
+        if (status == CpSolverStatus.Infeasible)
+            return (null, null);
+        return Solving.Found(status) ? (Read(solver), Solving.Bound(solver)) : (null, 0);
+    }
+
+    /// <summary>Bars a set and all that lies inside it: some place needs more of something.</summary>
+    public void BarWithin(BoughtSet set)
+    {
+        var more = new List<ILiteral>();
+        for (var place = 0; place < _problem.Places; place++)
+        {
+            for (var family = 0; family < _table.Families.Count; family++)
+            {
+                if (AtLeast(place, family, set.Boxes.GetValueOrDefault((place, family)) + 1) is { } literal)
+                    more.Add(literal);
+            }
+        }
+
+        _model.AddBoolOr(more);
+    }
+
+    /// <summary>Bars all that holds a set, whatever else it has.</summary>
+    public void BarHolding(BoughtSet set) =>
+        _model.AddBoolOr(set.Boxes.Select(at => AtLeast(at.Key.Place, at.Key.Family, at.Value)!.Not()));
+
+    /// <summary>Bars a set with its extras, and nothing else.</summary>
+    public void BarExactly(BoughtSet set)
+    {
+        var all = _model.NewBoolVar("");
+        _model.Add(All() != set.Count).OnlyEnforceIf(all);
+        var differs = set.Boxes.Select(at => AtLeast(at.Key.Place, at.Key.Family, at.Value)!.Not()).Append(all)
+            .Concat(set.Extras.Select(extra => _extras[extra].Not()));
+        _model.AddBoolOr(differs);
+    }
+
+    private IntVar Bought(int place, int family, int most)
+    {
+        var box = _table.Boxes[family];
+        var may = _table.Families[family].Any(number => _problem.Boxes[number].Serves.Any(serve => _problem.CanServe(place, box, serve.Kind)));
+        var bought = _model.NewIntVar(0, may ? Math.Min(most, box.Most ?? most) : 0, "");
+        _cost.AddTerm(bought, box.Cost);
+        return bought;
+    }
+
+    // Each of a kind is served in some place by some way.
+    private void AddServed()
+    {
+        for (var kind = 0; kind < _problem.Kinds.Count; kind++)
+        {
+            var all = LinearExpr.NewBuilder();
+            for (var way = 0; way < _table.Ways.Count; way++)
+            {
+                if (_table.Ways[way].Kind != kind)
+                    continue;
+                for (var place = 0; place < _problem.Places; place++)
+                {
+                    var can = _problem.Kinds[kind].Places.Contains(place);
+                    var served = _served[place, way] = _model.NewIntVar(0, can ? _problem.Kinds[kind].Count : 0, "");
+                    all.Add(served);
+                    _cost.AddTerm(served, _table.Ways[way].Cost);
+                }
+            }
+
+            _model.Add(all == _problem.Kinds[kind].Count);
+        }
+    }
+
+    // What can be served by few groups of ports only needs enough of those: for each such set, and for any two of them together.
+    private void AddPlace(int place)
+    {
+        var sets = new List<HashSet<int>>();
+        foreach (var way in _table.Ways)
+            PortSets.Add(sets, way.Ports);
+        foreach (var set in sets)
+        {
+            var inside = Enumerable.Range(0, _table.Ways.Count).Where(way => _table.Ways[way].Ports.IsSubsetOf(set)).ToList();
+            var ports = LinearExpr.NewBuilder();
+            for (var family = 0; family < _table.Families.Count; family++)
+                ports.AddTerm(_bought[place, family], PortsIn(family, set));
+            _model.Add(ports >= LinearExpr.Sum(inside.Select(way => _served[place, way])));
+            AddLoads(place, set, inside);
+        }
+
+        AddLinks(place);
+    }
+
+    private void AddLoads(int place, HashSet<int> set, List<int> inside)
+    {
+        var serving = Enumerable.Range(0, _table.Families.Count).Where(family => PortsIn(family, set) > 0).ToList();
+        var rows = serving.Count == 0 ? 0 : serving.Min(family => _table.Limits[family].Length);
+        for (var row = 0; row < rows; row++)
+        {
+            if (inside.All(way => _table.Ways[way].Loads[row] == 0))
+                continue;
+            var there = LinearExpr.NewBuilder();
+            foreach (var family in serving)
+                there.AddTerm(_bought[place, family], _table.Limits[family][row]);
+            foreach (var way in inside)
+                there.AddTerm(_served[place, way], -_table.Ways[way].Loads[row]);
+            _model.Add(there >= 0);
+        }
+    }
+
+    // Links take ports as well: two for each box but the head, and one out of the place.
+    private void AddLinks(int place)
+    {
+        if (!_problem.Linked)
+            return;
+        var ports = LinearExpr.NewBuilder();
+        for (var family = 0; family < _table.Families.Count; family++)
+            ports.AddTerm(_bought[place, family], _table.Boxes[family].Groups.Sum() - 2);
+        ports.Add(1);
+        for (var way = 0; way < _table.Ways.Count; way++)
+            ports.AddTerm(_served[place, way], -1);
+        var empty = _model.NewBoolVar("");
+        _model.Add(ports >= 0).OnlyEnforceIf(empty.Not());
+        _model.Add(InPlace(place) == 0).OnlyEnforceIf(empty);
+        var outward = Enumerable.Range(0, _table.Families.Count).Where(family => _table.Boxes[family].Links.Any(link => link.Outer is not null)).ToList();
+        _model.Add(LinearExpr.Sum(outward.Select(family => _bought[place, family])) >= 1).OnlyEnforceIf(empty.Not());
+        if (outward.Count > 0)
+            _cost.AddTerm((LinearExpr)empty.Not(), outward.Min(family => _table.Boxes[family].Links.Min(link => link.Outer ?? long.MaxValue)));
+    }
+
+    private void AddMost()
+    {
+        for (var family = 0; family < _table.Families.Count; family++)
+        {
+            if (_table.Boxes[family].Most is { } most && _problem.Places > 1)
+                _model.Add(LinearExpr.Sum(Enumerable.Range(0, _problem.Places).Select(place => _bought[place, family])) <= most);
+        }
+    }
+
+    private void AddExtras()
+    {
+        foreach (var place in _problem.Extras.GroupBy(extra => extra.Place))
+        {
+            var of = Enumerable.Range(0, _extras.Length).Where(extra => _problem.Extras[extra].Place == place.Key).ToList();
+            _model.AddExactlyOne(of.Select(extra => (ILiteral)_extras[extra]));
+            var held = LinearExpr.NewBuilder();
+            foreach (var extra in of)
+            {
+                held.AddTerm(_extras[extra], _problem.Extras[extra].Holds);
+                _cost.AddTerm(_extras[extra], _problem.Extras[extra].Cost);
+            }
+
+            for (var family = 0; family < _table.Families.Count; family++)
+                held.AddTerm(_bought[place.Key, family], -_table.Boxes[family].Draw);
+            _model.Add(held >= 0);
+            var plugs = LinearExpr.Sum(of.Select(extra => _extras[extra] * (_problem.Extras[extra].Plugs ?? 1000)));
+            _model.Add(InPlace(place.Key) + Between(place.Key) <= plugs);
+        }
+    }
+
+    private int PortsIn(int family, HashSet<int> set) =>
+        Enumerable.Range(0, _table.Boxes[family].Groups.Count).Where(group => set.Contains(_table.FirstPort[family] + group)).Sum(group => _table.Boxes[family].Groups[group]);
+
+    // Injectors and the like have plugs of their own.
+    private LinearExpr Between(int place) =>
+        LinearExpr.Sum(Enumerable.Range(0, _table.Ways.Count).Where(way => _table.Ways[way].IsVia).Select(way => _served[place, way]));
+
+    private LinearExpr InPlace(int place) => LinearExpr.Sum(Enumerable.Range(0, _table.Families.Count).Select(family => _bought[place, family]));
+
+    private LinearExpr All() => LinearExpr.Sum(Enumerable.Range(0, _problem.Places).Select(InPlace));
+
+    // True for at least so many; null where there can never be that many.
+    private BoolVar? AtLeast(int place, int family, long from)
+    {
+        if (_bought[place, family].Domain.Max() < from)
+            return null;
+        if (_atLeast.TryGetValue((place, family, from), out var known))
+            return known;
+        var literal = _model.NewBoolVar("");
+        _model.Add(_bought[place, family] >= from).OnlyEnforceIf(literal);
+        _model.Add(_bought[place, family] <= from - 1).OnlyEnforceIf(literal.Not());
+        return _atLeast[(place, family, from)] = literal;
+    }
+
+    private BoughtSet Read(CpSolver solver)
+    {
+        var boxes = new Dictionary<(int, int), int>();
+        for (var place = 0; place < _problem.Places; place++)
+        {
+            for (var family = 0; family < _table.Families.Count; family++)
+            {
+                if (solver.Value(_bought[place, family]) is var count and > 0)
+                    boxes[(place, family)] = (int)count;
+            }
+        }
+
+        return new(boxes, [.. Enumerable.Range(0, _extras.Length).Where(extra => solver.Value(_extras[extra]) == 1)]);
+    }
+}

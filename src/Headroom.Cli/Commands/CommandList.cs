@@ -10,6 +10,8 @@ internal static class CommandList
         new("explain", "opens one figure: how it was worked out, and from what", ExplainCommand.Build) { ReadsJob = true },
         new("compare", "sets two designs side by side, or one with a model swapped", CompareCommand.Build) { ReadsJob = true },
         new("restart", "tells what happens when the power comes back", RestartCommand.Build) { ReadsJob = true },
+        new("propose", "finds the cheapest designs that keep every reserve, and says why", ProposeCommand.Build) { ReadsJob = true },
+        new("turn", "finds the value at which the cheapest design changes", TurnCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true },
         new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },
         new("accept", "sets a cable tester's records beside the drops of a job", AcceptCommand.Build) { ReadsJob = true },

@@ -7,11 +7,12 @@ namespace Headroom.Planning.Jobs;
 /// <summary>A job as a problem of packing, with the way back from boxes to switches.</summary>
 internal sealed class JobPacking
 {
+    private readonly PlanMemory _memory;
     private readonly PortProbe _probe;
     private readonly Dictionary<int, InjectorModel?> _injectors;
 
     /// <summary>Reads a job; its readings are left out already.</summary>
-    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases)
+    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, PlanMemory memory)
     {
         (Job, Catalogue, Purchases) = (job, catalogue, purchases);
         Prices = new UnitPrices(job, catalogue);
@@ -23,6 +24,7 @@ internal sealed class JobPacking
         Boxes = [.. purchases.SelectMany(purchase => SettingChoice.Of(purchase.Model).Select(setting => Way(purchase, setting)))];
         Standby = StandbyWays.Of(job, catalogue, Prices);
         Also = StandbyWays.Also(job, Assumed);
+        _memory = memory;
         Problem = Build(request.Pins);
     }
 
@@ -106,7 +108,7 @@ internal sealed class JobPacking
     private PackExtra Extra(StandbyWay way, int place)
     {
         var also = place == Line.MainPlace ? Also : [];
-        var most = new StandbyProbe(Job, Catalogue, Places[place]).MostWatts(way);
+        var most = _memory.Standby($"{way.Model.Id}|{way.Sheds}|{Places[place]}", () => new StandbyProbe(Job, Catalogue, Places[place]).MostWatts(way));
         var holds = most - also.Sum(fed => fed.Watts.Value.Value) - FeedWatts.OfPorts(Kinds, place, Purchases);
         // A coin more where ports are switched off: that is taken only where it is needed.
         var cost = UnitPrices.Coins(Prices.Of(way.Model)!) + (way.Sheds ? 1 : 0);

@@ -23,10 +23,10 @@ internal sealed class Losers(PlanWork work, Job job, IReadOnlyList<Candidate> by
         if (byCost[0].Design.Switches.Count == 1)
             yield break;
         var search = new Search(work.Packing, work.Gate, work.Request, boxes: 1);
-        search.Run(cost => cost, 1, 60);
-        if (search.Found is [var single, ..])
+        search.Run(cost => cost, 8, 60);
+        if (search.Found.MinBy(found => found.Cost.Total) is { } single)
             yield return new("single box", single.Bought, single.Cost.Total, null, $"costs {PlanWords.Of(single.Cost.Total - cheapest)} {single.Cost.Currency} more");
-        else if (search.Refused is [.., var refused])
+        else if ((search.Refused.Find(refused => refused.Entry is not null) ?? search.Refused.FirstOrDefault()) is { } refused)
             yield return refused with { Why = "single box" };
     }
 

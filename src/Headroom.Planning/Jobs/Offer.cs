@@ -52,11 +52,11 @@ internal sealed class Offer(PlanWork work, Job job)
         for (var boxes = 1; boxes < known.Design.Switches.Count; boxes++)
         {
             var search = new Search(work.Packing, work.Gate, work.Request, boxes);
-            search.Run(cost => cost, 1, 60);
+            search.Run(cost => cost, 8, 60);
             if (search.Found.Count == 0)
                 continue;
             proof = new("number of switches", boxes == 1 || search.Bound is null ? 0 : null);
-            return search.Found[0];
+            return search.Found.MinBy(found => found.Cost.Total)!;
         }
 
         proof = new("number of switches", known.Design.Switches.Count == 1 ? 0 : null);

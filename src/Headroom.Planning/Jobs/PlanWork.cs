@@ -14,18 +14,20 @@ internal sealed class PlanWork
     private const int MostTries = 400;
 
     private readonly PlanRequest _request;
+    private readonly PlanMemory _memory;
     private readonly List<RefusedSet> _setAside;
 
     /// <summary>Begins a plan of a job whose readings are left out.</summary>
-    public PlanWork(Job job, Catalogue catalogue, PlanRequest request)
+    public PlanWork(Job job, Catalogue catalogue, PlanRequest request, PlanMemory? memory = null)
     {
         (Job, Catalogue, _request) = (job, catalogue, request);
         Gate = new Gate(job, catalogue, request);
-        var purchases = new Purchases(job, catalogue, request, Gate);
+        _memory = memory ?? new PlanMemory();
+        var purchases = new Purchases(job, catalogue, request, Gate, _memory);
         var may = purchases.Find(PlaceList.Of(job, request.Pins));
         NotKnown = purchases.NotKnown;
         _setAside = purchases.SetAside;
-        Packing = new JobPacking(job, catalogue, request, may);
+        Packing = new JobPacking(job, catalogue, request, may, _memory);
         Search = new Search(Packing, Gate, request);
     }
 
@@ -63,7 +65,7 @@ internal sealed class PlanWork
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
-        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown]);
+        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], _memory);
         Search = new Search(Packing, Gate, _request);
         Run();
         return Search.Found.Count > 0;
@@ -74,7 +76,7 @@ internal sealed class PlanWork
         if (Packing.Unserved().Any())
             return;
         if (_request.OnlyCheapest)
-            Search.Run(cost => cost, 1, MostTries);
+            Search.Run(cost => cost, MostFound, MostTries);
         else
             Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
     }

@@ -6,7 +6,7 @@ using Headroom.Domain.Plans;
 namespace Headroom.Planning.Jobs;
 
 /// <summary>Which switches may be bought at all: with a price, allowed by the pins, and right by themselves where they stand.</summary>
-internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest request, Gate gate)
+internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest request, Gate gate, PlanMemory memory)
 {
     private readonly UnitPrices _prices = new(job, catalogue);
 
@@ -55,7 +55,8 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
         var (may, unknown, worst) = (new List<int>(), new List<int>(), (LedgerEntry?)null);
         for (var place = 0; place < places.Count; place++)
         {
-            var entry = gate.Alone(purchase, places[place]);
+            var at = places[place];
+            var entry = memory.Alone($"{name}|{at}", () => gate.Alone(purchase, at));
             worst ??= entry;
             if (entry is null)
                 may.Add(place);

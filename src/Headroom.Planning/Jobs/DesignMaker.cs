@@ -14,7 +14,7 @@ internal sealed class DesignMaker
     private readonly List<PlacedSwitch> _switches = [];
     private readonly List<PlacedInjector> _injectors = [];
     private readonly List<Patch> _patch = [];
-    private readonly List<List<(int Group, bool Outer, int Port)>> _links = [];
+    private readonly List<List<(int Group, LinkKind Kind, int Port)>> _links = [];
     private readonly Queue<Endpoint>[] _waiting;
     private readonly HashSet<int> _standby;
 
@@ -59,12 +59,12 @@ internal sealed class DesignMaker
         }
 
         // Links sit on the last ports, where people look for them.
-        var links = new List<(int, bool, int)>();
+        var links = new List<(int, LinkKind, int)>();
         foreach (var link in packed.Links)
         {
             var ports = new Stack<int>(free[link.Group]);
-            for (var i = 0; i < link.Outer + link.Inner; i++)
-                links.Add((link.Group, i < link.Outer, ports.Pop()));
+            var kinds = Enumerable.Repeat(LinkKind.Line, link.Outer).Concat(Enumerable.Repeat(LinkKind.Backbone, link.Backbone)).Concat(Enumerable.Repeat(LinkKind.Inner, link.Inner));
+            links.AddRange(kinds.Select(kind => (link.Group, kind, ports.Pop())));
         }
 
         _links.Add(links);
@@ -120,7 +120,7 @@ internal sealed class DesignMaker
             var (model, sheds) = _packing.StandbyOf(number);
             yield return new PlacedStandby(StandbyId(StandbyNumber(extra.Place)), model.Id, Standing(model.Body, _packing.Places[extra.Place], _packing.Job.Survey), null, Place.None)
             {
-                Also = extra.Place == _packing.Line.MainPlace && _packing.Also.Count > 0 ? _packing.Also : null,
+                Also = extra.Place == _packing.Line.Root && _packing.Also.Count > 0 ? _packing.Also : null,
                 Sheds = sheds ? [new ShedStage(Priority.Low, Domain.Quantities.Make.Given(new Seconds(StandbyWays.ShedSeconds)))] : null,
             };
         }
@@ -129,47 +129,59 @@ internal sealed class DesignMaker
     private List<Uplink> Uplinks()
     {
         var uplinks = new List<Uplink>();
-        var heads = Enumerable.Range(0, _packed.Boxes.Count).Where(i => _packed.Boxes[i].IsHead).OrderBy(i => _packed.Boxes[i].Place == _packing.Line.MainPlace ? 0 : 1).ToList();
-        if (heads.Count == 0)
-            return uplinks;
-        var top = heads[0];
-        uplinks.Add(ToLine(top, Take(top, outer: true)));
-        foreach (var head in heads.Skip(1))
-            uplinks.Add(Between(head, Take(head, outer: true), top, Take(top, outer: true)));
+        var heads = Enumerable.Range(0, _packed.Boxes.Count).Where(i => _packed.Boxes[i].IsHead).ToDictionary(i => _packed.Boxes[i].Place);
+        foreach (var (place, head) in heads.OrderBy(at => at.Key == _packing.Line.Root ? 0 : 1).ThenBy(at => at.Key))
+        {
+            if (_packing.Line.Ways[place] is not { } way || !heads.TryGetValue(way.Parent, out var parent))
+                uplinks.Add(ToLine(head, Take(head, place == _packing.Line.Root ? LinkKind.Line : LinkKind.Backbone)));
+            else
+                uplinks.Add(Backbone(head, parent, way));
+        }
+
         for (var i = 0; i < _packed.Boxes.Count; i++)
         {
-            if (_packed.Boxes[i].IsHead)
-                continue;
-            var head = heads.First(head => _packed.Boxes[head].Place == _packed.Boxes[i].Place);
-            uplinks.Add(Between(i, Take(i, outer: false), head, Take(head, outer: false)));
+            if (!_packed.Boxes[i].IsHead)
+                uplinks.Add(Between(i, heads[_packed.Boxes[i].Place]));
         }
 
         return uplinks;
     }
 
-    private (int Group, int Port) Take(int box, bool outer)
+    private (int Group, int Port) Take(int box, LinkKind kind)
     {
-        var at = _links[box].FindIndex(link => link.Outer == outer);
+        var at = _links[box].FindIndex(link => link.Kind == kind);
         var link = _links[box][at];
         _links[box].RemoveAt(at);
         return (link.Group, link.Port);
     }
 
+    // A place looked at by itself reaches the line by the fibre that leads out of it.
     private Uplink ToLine(int box, (int Group, int Port) from)
     {
         var line = _packing.Line;
+        var way = line.Ways[_packed.Boxes[box].Place];
+        var (drop, module) = way is null ? (line.Drop, line.LineModule) : (way.Drop, way.Module);
         var near = new PortRef(_switches[box].Id, from.Port);
         var to = new PortRef(line.LineId, null);
-        return line.Drop is { } drop
-            ? new Uplink(near, to, "fibre", line.LineModule!.Id, drop.Id, Place.None)
+        return module is not null
+            ? new Uplink(near, to, "fibre", module.Id, drop!.Id, Place.None)
             : new Uplink(near, to, "copper", CopperModule(box, from.Group), null, Place.None);
     }
 
-    private Uplink Between(int from, (int Group, int Port) near, int to, (int Group, int Port) far)
+    private Uplink Backbone(int from, int to, BackboneWay way)
     {
+        var (near, far) = (Take(from, LinkKind.Backbone), Take(to, LinkKind.Backbone));
         var (nearPort, farPort) = (new PortRef(_switches[from].Id, near.Port), new PortRef(_switches[to].Id, far.Port));
-        var (nearModule, farModule) = (CopperModule(from, near.Group), CopperModule(to, far.Group));
-        return new Uplink(nearPort, farPort, "copper", nearModule, null, Place.None) { FarModule = farModule };
+        return way.Module is { } module
+            ? new Uplink(nearPort, farPort, "fibre", module.Id, way.Drop!.Id, Place.None)
+            : new Uplink(nearPort, farPort, "copper", CopperModule(from, near.Group), null, Place.None) { FarModule = CopperModule(to, far.Group) };
+    }
+
+    private Uplink Between(int from, int to)
+    {
+        var (near, far) = (Take(from, LinkKind.Inner), Take(to, LinkKind.Inner));
+        var (nearPort, farPort) = (new PortRef(_switches[from].Id, near.Port), new PortRef(_switches[to].Id, far.Port));
+        return new Uplink(nearPort, farPort, "copper", CopperModule(from, near.Group), null, Place.None) { FarModule = CopperModule(to, far.Group) };
     }
 
     private string? CopperModule(int box, int group) =>

@@ -3,8 +3,11 @@ using Headroom.Domain.Findings;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering;
+using Headroom.Engineering.Acoustics;
 using Headroom.Engineering.Failure;
+using Headroom.Engineering.Heat;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Standby;
 using Headroom.Engineering.Traffic;
 
@@ -34,10 +37,13 @@ internal sealed class Gate
     public int Count { get; private set; }
 
     /// <summary>Studies a design.</summary>
-    public Ledger Study(Design design)
+    public Ledger Study(Design design) => Study(design, _job);
+
+    /// <summary>Studies a design of a part of the job.</summary>
+    public Ledger Study(Design design, Job job)
     {
         Count++;
-        return Studied(_job, design, null);
+        return Studied(job, design, null);
     }
 
     /// <summary>What of a ledger is not kept and is the design's doing, the worst first.</summary>
@@ -49,7 +55,7 @@ internal sealed class Gate
     {
         var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], [], [], [], [], [], Place.None);
         var empty = _job with { Survey = _job.Survey with { Endpoints = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
-        var ledger = Studied(empty, design, ["power", "heat", "acoustics", "racking"]);
+        var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline]);
         return ledger.Entries.Where(entry => entry.Verdict != Verdict.Clear && Beyond(entry)).MaxBy(entry => entry.Verdict);
     }
 

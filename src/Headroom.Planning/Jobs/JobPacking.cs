@@ -12,19 +12,19 @@ internal sealed class JobPacking
     private readonly Dictionary<int, InjectorModel?> _injectors;
 
     /// <summary>Reads a job; its readings are left out already.</summary>
-    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, PlanMemory memory)
+    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, (PlanMemory Memory, double LinkBits) with)
     {
         (Job, Catalogue, Purchases) = (job, catalogue, purchases);
         Prices = new UnitPrices(job, catalogue);
         Places = PlaceList.Of(job, request.Pins);
         Kinds = EndpointKinds.Of(job, catalogue, Places, !request.Pins.WithoutGrowth);
-        Line = LineWay.Of(job, catalogue, Places, Prices);
+        Line = new LineWay(job, catalogue, Places, Prices, with.LinkBits);
         _probe = new PortProbe(job, catalogue, Kinds, request);
         _injectors = new InjectorProbe(job, catalogue, Kinds, Prices).Cheapest(request);
         Boxes = [.. purchases.SelectMany(purchase => SettingChoice.Of(purchase.Model).Select(setting => Way(purchase, setting)))];
         Standby = StandbyWays.Of(job, catalogue, Prices);
         Also = StandbyWays.Also(job, Assumed);
-        _memory = memory;
+        _memory = with.Memory;
         Problem = Build(request.Pins);
     }
 
@@ -94,12 +94,11 @@ internal sealed class JobPacking
     private PackProblem Build(PlanPins pins)
     {
         var boxes = Boxes.Select(box => Box(box, pins)).ToList();
-        var standby = StandbyWays.Places(Job, Kinds, Line.MainPlace);
+        var standby = StandbyWays.Places(Job, Kinds, Line.Root);
         var extras = standby.SelectMany(place => Standby.Select(way => Extra(way, place))).ToList();
         return new PackProblem(Places.Count, [.. Kinds.Select(kind => new PackKind(kind.Id, kind.Count, kind.Places))], boxes)
         {
-            Linked = true,
-            MainPlace = Line.MainPlace,
+            Links = Line.Links,
             Extras = extras,
         };
     }
@@ -107,7 +106,7 @@ internal sealed class JobPacking
     // What its load is at the least is known before it is known what hangs where: nothing that is smaller is even tried.
     private PackExtra Extra(StandbyWay way, int place)
     {
-        var also = place == Line.MainPlace ? Also : [];
+        var also = place == Line.Root ? Also : [];
         var most = _memory.Standby($"{way.Model.Id}|{way.Sheds}|{Places[place]}", () => new StandbyProbe(Job, Catalogue, Places[place]).MostWatts(way));
         var holds = most - also.Sum(fed => fed.Watts.Value.Value) - FeedWatts.OfPorts(Kinds, place, Purchases);
         // A coin more where ports are switched off: that is taken only where it is needed.
@@ -151,10 +150,12 @@ internal sealed class JobPacking
         for (var group = 0; group < model.Ports.Count; group++)
         {
             var port = model.Ports[group];
-            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true };
+            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port);
             var module = Line.CopperModule is { } one && LineWay.RunsIn(one, port) ? UnitPrices.Coins(Prices.Of(one)!) : (long?)null;
             var fibre = Line.LineModule is { } two && LineWay.RunsIn(two, port) ? UnitPrices.Coins(Prices.Of(two)!) : (long?)null;
-            yield return new(group, copper ? 0 : module, Line.Drop is null ? copper ? 0 : module : fibre);
+            var backbones = Line.Ways.Select(way => way?.Module).OfType<ModuleModel>().Distinct().ToList();
+            var backbone = backbones.Count == 0 ? copper ? 0 : module : backbones.TrueForAll(one => LineWay.RunsIn(one, port)) ? backbones.Max(one => UnitPrices.Coins(Prices.Of(one)!)) : (long?)null;
+            yield return new(group, copper ? 0 : module, Line.LineModule is null ? copper ? 0 : module : fibre, backbone);
         }
     }
 }

@@ -20,7 +20,7 @@ internal sealed class Losers(PlanWork work, Job job, IReadOnlyList<Candidate> by
 
     private IEnumerable<RefusedSet> SingleBox(decimal cheapest)
     {
-        if (byCost[0].Design.Switches.Count == 1)
+        if (byCost[0].Design.Switches.Count == 1 || work.Search is SplitSearch)
             yield break;
         var search = new Search(work.Packing, work.Gate, work.Request, boxes: 1);
         search.Run(cost => cost, 8, 60);

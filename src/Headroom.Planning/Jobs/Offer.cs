@@ -49,6 +49,12 @@ internal sealed class Offer(PlanWork work, Job job)
     private Candidate Fewest(out PlanProof proof)
     {
         var known = ByCost.MinBy(found => found.Design.Switches.Count)!;
+        if (work.Search is SplitSearch)
+        {
+            proof = new("number of switches among those found", null);
+            return known;
+        }
+
         for (var boxes = 1; boxes < known.Design.Switches.Count; boxes++)
         {
             var search = new Search(work.Packing, work.Gate, work.Request, boxes);

@@ -15,6 +15,7 @@ internal sealed class PlanWork
 
     private readonly PlanRequest _request;
     private readonly PlanMemory _memory;
+    private double _bits;
     private readonly List<RefusedSet> _setAside;
 
     /// <summary>Begins a plan of a job whose readings are left out.</summary>
@@ -27,8 +28,8 @@ internal sealed class PlanWork
         var may = purchases.Find(PlaceList.Of(job, request.Pins));
         NotKnown = purchases.NotKnown;
         _setAside = purchases.SetAside;
-        Packing = new JobPacking(job, catalogue, request, may, _memory);
-        Search = new Search(Packing, Gate, request);
+        Packing = new JobPacking(job, catalogue, request, may, (_memory, 0));
+        Search = Looking();
     }
 
     /// <summary>The job.</summary>
@@ -44,7 +45,7 @@ internal sealed class PlanWork
     public JobPacking Packing { get; private set; }
 
     /// <summary>The search.</summary>
-    public Search Search { get; private set; }
+    public Looking Search { get; private set; }
 
     /// <summary>What is asked for.</summary>
     public PlanRequest Request => _request;
@@ -62,14 +63,27 @@ internal sealed class PlanWork
     public bool Look()
     {
         Run();
+        if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
+            Faster();
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
-        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], _memory);
-        Search = new Search(Packing, Gate, _request);
+        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
+        Search = Looking();
         Run();
         return Search.Found.Count > 0;
     }
+
+    // Links of a gigabit were too slow: the same with ten.
+    private void Faster()
+    {
+        _bits = 1e10;
+        Packing = new JobPacking(Job, Catalogue, _request, Packing.Purchases, (_memory, _bits));
+        Search = Looking();
+        Run();
+    }
+
+    private Looking Looking() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
 
     private void Run()
     {

@@ -1,11 +1,12 @@
+using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
-using Headroom.Domain.Plans;
+using Headroom.Engineering.Power;
 using Headroom.Planning.Packing;
 
 namespace Headroom.Planning.Jobs;
 
 /// <summary>Asks for the cheapest set again and again: each is packed exactly and studied, and what fails is barred for good.</summary>
-internal sealed class Search
+internal sealed class Search : Looking
 {
     // Other cords in the same boxes are tried so often before the boxes are given up.
     private const int MostFillings = 3;
@@ -13,34 +14,29 @@ internal sealed class Search
     private readonly JobPacking _packing;
     private readonly Gate _gate;
     private readonly PlanRequest _request;
+    private readonly PackProblem _problem;
     private readonly RelaxedModel _relaxed;
+    private readonly int? _place;
+    private readonly Job _job;
 
     /// <summary>Begins.</summary>
-    public Search(JobPacking packing, Gate gate, PlanRequest request, int? boxes = null)
+    /// <param name="packing">The job as a packing.</param>
+    /// <param name="gate">Has designs studied.</param>
+    /// <param name="request">What is asked for.</param>
+    /// <param name="boxes">The most switches; null for any number.</param>
+    /// <param name="place">The only place that is looked at; null for all.</param>
+    public Search(JobPacking packing, Gate gate, PlanRequest request, int? boxes = null, int? place = null)
     {
-        (_packing, _gate, _request) = (packing, gate, request);
-        _relaxed = new RelaxedModel(packing.Problem, MostBoxes(packing.Problem));
+        (_packing, _gate, _request, _place) = (packing, gate, request, place);
+        _problem = place is { } at ? PlaceSplit.ProblemOf(packing, at) : packing.Problem;
+        _job = place is { } here ? PlaceSplit.JobOf(packing, here) : packing.Job;
+        _relaxed = new RelaxedModel(_problem, MostBoxes(_problem));
         if (boxes is { } most)
             _relaxed.Boxes(1, most);
     }
 
-    /// <summary>What the study has nothing against, in the order found.</summary>
-    public List<Candidate> Found { get; } = [];
-
-    /// <summary>What lost, in the order found.</summary>
-    public List<RefusedSet> Refused { get; } = [];
-
-    /// <summary>No design that was not found costs less, in coins; null when all were found.</summary>
-    public long? Bound { get; private set; } = 0;
-
-    /// <summary>True when boxes were given up though other cords in them might do: the bound then leaves them out.</summary>
-    public bool GaveUp { get; private set; }
-
-    /// <summary>Looks on until no set costs less than a limit, or enough were found or tried.</summary>
-    /// <param name="limit">Says, by the cheapest found, up to which cost to look [coins].</param>
-    /// <param name="most">The most designs to find.</param>
-    /// <param name="tries">The most sets to try.</param>
-    public void Run(Func<long, long> limit, int most, int tries)
+    /// <inheritdoc/>
+    public override void Run(Func<long, long> limit, int most, int tries)
     {
         for (var i = 0; i < tries && Found.Count < most && !_request.Effort.Stop.IsCancellationRequested; i++)
         {
@@ -61,7 +57,7 @@ internal sealed class Search
         var barred = new List<IReadOnlyList<PackedBox>>();
         while (true)
         {
-            var packed = ExactPacking.Of(_packing.Problem, _relaxed.Table, set, barred, _request.Effort);
+            var packed = ExactPacking.Of(_problem, _relaxed.Table, set, barred, _request.Effort);
             if (packed.Cost is null)
             {
                 Give(set, barred.Count, packed.Impossible);
@@ -93,19 +89,19 @@ internal sealed class Search
             return;
         }
 
-        Refused.Add(new("does not fit", Words(set), null, null, new FitReason(_packing, _relaxed.Table, _gate, _request).Of(set)));
+        Refused.Add(new("does not fit", Words(set), Bound / 100m, null, new FitReason(_packing, (_problem, _job), _relaxed.Table, _gate, _request).Of(set, Global(set))));
         _relaxed.BarWithin(set);
     }
 
     private LedgerEntry? Accept(BoughtSet set, Packed packed)
     {
-        var design = DesignMaker.Make(_packing, packed, set, "proposed");
-        var ledger = _gate.Study(design);
+        var design = DesignMaker.Make(_packing, packed, Global(set), "proposed");
+        var ledger = _gate.Study(design, _job);
         var cost = DesignCost.Of(design, _packing.Catalogue, _packing.Prices, _request.Pins.Owned)!;
         var bought = DesignCost.Bought(design, _packing.Catalogue);
-        if (_gate.NotKept(ledger) is not [var worst, ..])
+        if (_gate.NotKept(ledger).Find(entry => _place is null || IsLocal(entry, design)) is not { } worst)
         {
-            Found.Add(new(set, packed, design, ledger, cost, bought));
+            Found.Add(new(Global(set), packed, design, ledger, cost, bought));
             return null;
         }
 
@@ -115,5 +111,16 @@ internal sealed class Search
 
     private string Words(BoughtSet set) => PlanWords.Counted(
         set.Boxes.OrderBy(at => at.Key).SelectMany(at => Enumerable.Repeat(_relaxed.Table.Boxes[at.Key.Family].Family, at.Value))
-            .Concat(set.Extras.Select(extra => _packing.Problem.Extras[extra].Id)));
+            .Concat(set.Extras.Select(extra => _problem.Extras[extra].Id)));
+
+    // What is kept by units and racks of one place; the rest hangs on other places too, and is seen when all stand together.
+    private bool IsLocal(LedgerEntry entry, Design design) =>
+        design.Switches.Any(unit => unit.Id == entry.Subject) || design.Injectors.Any(unit => unit.Id == entry.Subject) || design.Standby.Any(unit => unit.Id == entry.Subject)
+        || _packing.Job.Survey.Racks.Any(rack => rack.Id == entry.Subject && rack.In == _packing.Places[_place!.Value]) || entry.Discipline == PowerLedger.Discipline;
+
+    // The extras of one place have other numbers among all.
+    private BoughtSet Global(BoughtSet set) => _place is not { } place ? set : set with
+    {
+        Extras = [.. set.Extras.Select(extra => Enumerable.Range(0, _packing.Problem.Extras.Count).Where(i => _packing.Problem.Extras[i].Place == place).ElementAt(extra))],
+    };
 }

@@ -124,9 +124,10 @@ internal sealed class CountModel
             var size = of.Box.Groups[link.Group];
             var inner = _model.NewIntVar(0, link.Inner is null ? 0 : size, "");
             var outer = _model.NewIntVar(0, link.Outer is null ? 0 : size, "");
-            parts.Links.Add(new(of.Number, link.Group, inner, outer));
-            ports[link.Group].Add(inner).Add(outer);
-            _cost.AddTerm(inner, link.Inner ?? 0).AddTerm(outer, link.Outer ?? 0);
+            var backbone = _model.NewIntVar(0, link.Backbone is null ? 0 : size, "");
+            parts.Links.Add(new(of.Number, link.Group, inner, outer, backbone));
+            ports[link.Group].Add(inner).Add(outer).Add(backbone);
+            _cost.AddTerm(inner, link.Inner ?? 0).AddTerm(outer, link.Outer ?? 0).AddTerm(backbone, link.Backbone ?? 0);
         }
     }
 

@@ -15,7 +15,7 @@ internal sealed class OneBox
     }
 
     /// <summary>True for a problem of this kind.</summary>
-    public static bool Fits(PackProblem problem) => problem is { Places: 1, Linked: false, Extras.Count: 0, Boxes: [{ Groups.Count: 1, Limits.Count: 1, Most: null, Cost: > 0 } box] }
+    public static bool Fits(PackProblem problem) => problem is { Places: 1, Links.Count: 0, Extras.Count: 0, Boxes: [{ Groups.Count: 1, Limits.Count: 1, Most: null, Cost: > 0 } box] }
         && box.Serves.All(serve => serve.Cost == 0) && box.Serves.Select(serve => serve.Kind).Distinct().Count() == box.Serves.Count;
 
     /// <summary>Packs it.</summary>

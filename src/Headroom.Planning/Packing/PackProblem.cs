@@ -6,11 +6,11 @@ namespace Headroom.Planning.Packing;
 /// <param name="Boxes">What can be bought.</param>
 public sealed record PackProblem(int Places, IReadOnlyList<PackKind> Kinds, IReadOnlyList<PackBox> Boxes)
 {
-    /// <summary>True when each box needs a link to the head of its place, and each head one out of the place.</summary>
-    public bool Linked { get; init; }
+    /// <summary>The links that leave each place; empty where boxes are not linked.</summary>
+    public IReadOnlyList<PlaceLinks> Links { get; init; } = [];
 
-    /// <summary>The place where the line comes in; the heads of all others link to its head.</summary>
-    public int MainPlace { get; init; }
+    /// <summary>True when boxes are linked.</summary>
+    public bool Linked => Links.Count > 0;
 
     /// <summary>Extras of which a place that is used needs exactly one; none for a place without any.</summary>
     public IReadOnlyList<PackExtra> Extras { get; init; } = [];

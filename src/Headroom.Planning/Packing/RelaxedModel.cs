@@ -88,7 +88,8 @@ internal sealed class RelaxedModel
     private IntVar Bought(int place, int family, int most)
     {
         var box = _table.Boxes[family];
-        var may = _table.Families[family].Any(number => _problem.Boxes[number].Serves.Any(serve => _problem.CanServe(place, box, serve.Kind)));
+        var may = _table.Families[family].Any(number => _problem.Boxes[number].Serves.Any(serve => _problem.Kinds[serve.Kind].Count > 0 && _problem.CanServe(place, box, serve.Kind)))
+            || (_problem.Linked && _problem.Links[place].Must && box.Places?.Contains(place) != false);
         var bought = _model.NewIntVar(0, may ? Math.Min(most, box.Most ?? most) : 0, "");
         _cost.AddTerm(bought, box.Cost);
         return bought;
@@ -153,24 +154,36 @@ internal sealed class RelaxedModel
         }
     }
 
-    // Links take ports as well: two for each box but the head, and one out of the place.
+    // Links take ports as well: two for each box but the head, and those out of the place.
     private void AddLinks(int place)
     {
         if (!_problem.Linked)
             return;
+        var links = _problem.Links[place];
         var ports = LinearExpr.NewBuilder();
         for (var family = 0; family < _table.Families.Count; family++)
             ports.AddTerm(_bought[place, family], _table.Boxes[family].Groups.Sum() - 2);
-        ports.Add(1);
+        ports.Add(2 - links.Line - links.Backbone);
         for (var way = 0; way < _table.Ways.Count; way++)
             ports.AddTerm(_served[place, way], -1);
         var empty = _model.NewBoolVar("");
         _model.Add(ports >= 0).OnlyEnforceIf(empty.Not());
         _model.Add(InPlace(place) == 0).OnlyEnforceIf(empty);
-        var outward = Enumerable.Range(0, _table.Families.Count).Where(family => _table.Boxes[family].Links.Any(link => link.Outer is not null)).ToList();
-        _model.Add(LinearExpr.Sum(outward.Select(family => _bought[place, family])) >= 1).OnlyEnforceIf(empty.Not());
-        if (outward.Count > 0)
-            _cost.AddTerm((LinearExpr)empty.Not(), outward.Min(family => _table.Boxes[family].Links.Min(link => link.Outer ?? long.MaxValue)));
+        if (links.Must)
+            _model.Add(empty == 0);
+        if (links.Line > 0)
+            AddOutward(place, empty, (links.Line, link => link.Outer));
+        if (links.Backbone > 0)
+            AddOutward(place, empty, (links.Backbone, link => link.Backbone));
+    }
+
+    // Some box must be able to have them, at the least cost at which any can.
+    private void AddOutward(int place, BoolVar empty, (int Count, Func<PackLink, long?> Cost) of)
+    {
+        var able = Enumerable.Range(0, _table.Families.Count).Where(family => _table.Boxes[family].Links.Any(link => of.Cost(link) is not null)).ToList();
+        _model.Add(LinearExpr.Sum(able.Select(family => _bought[place, family])) >= 1).OnlyEnforceIf(empty.Not());
+        if (able.Count > 0)
+            _cost.AddTerm((LinearExpr)empty.Not(), of.Count * able.Min(family => _table.Boxes[family].Links.Min(link => of.Cost(link) ?? long.MaxValue / 4096)));
     }
 
     private void AddMost()

@@ -24,8 +24,8 @@ internal sealed class SlotParts(int place)
             return null;
         var items = Ways.Where(way => way.Box == box.Box && solver.Value(way.Var) > 0).ToDictionary(way => way.Way, way => (int)solver.Value(way.Var));
         var links = Links.Where(link => link.Box == box.Box)
-            .Select(link => new PackedLinks(link.Group, (int)solver.Value(link.Inner), (int)solver.Value(link.Outer)))
-            .Where(link => link.Inner + link.Outer > 0);
+            .Select(link => new PackedLinks(link.Group, (int)solver.Value(link.Inner), (int)solver.Value(link.Outer), (int)solver.Value(link.Backbone)))
+            .Where(link => link.Inner + link.Outer + link.Backbone > 0);
         return new(place, box.Box, items, [.. links]) { IsHead = Head is not null && solver.Value(Head) == 1 };
     }
 
@@ -36,5 +36,5 @@ internal sealed class SlotParts(int place)
     internal sealed record WayVar(int Box, int Way, IntVar Var);
 
     /// <summary>Links on one group of ports.</summary>
-    internal sealed record LinkVar(int Box, int Group, IntVar Inner, IntVar Outer);
+    internal sealed record LinkVar(int Box, int Group, IntVar Inner, IntVar Outer, IntVar Backbone);
 }

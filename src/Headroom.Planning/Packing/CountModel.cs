@@ -93,26 +93,34 @@ internal sealed class CountModel
         parts.Chosen.Add(new(number, chosen));
         _cost.AddTerm(chosen, box.Cost);
         var ports = box.Groups.Select(_ => LinearExpr.NewBuilder()).ToArray();
-        var loads = box.Limits.Select(_ => LinearExpr.NewBuilder()).ToArray();
+        var first = parts.Ways.Count;
         for (var way = 0; way < box.Serves.Count; way++)
         {
             var serve = box.Serves[way];
-            if (!_problem.CanServe(slot.Place, box, serve.Kind))
+            if (_problem.Kinds[serve.Kind].Count == 0 || !_problem.CanServe(slot.Place, box, serve.Kind))
                 continue;
             var count = _model.NewIntVar(0, Math.Min(_problem.Kinds[serve.Kind].Count, box.Groups[serve.Group]), "");
             parts.Ways.Add(new(number, way, count));
             _served[serve.Kind].Add(count);
             ports[serve.Group].Add(count);
             _cost.AddTerm(count, serve.Cost);
-            for (var row = 0; row < loads.Length; row++)
-                loads[row].AddTerm(count, serve.Loads[row]);
         }
 
         AddLinks(parts, (number, box), ports);
         for (var group = 0; group < ports.Length; group++)
             _model.Add(ports[group] <= (LinearExpr)chosen * box.Groups[group]);
-        for (var row = 0; row < loads.Length; row++)
-            _model.Add(loads[row] <= (LinearExpr)chosen * box.Limits[row]);
+        AddLoads((box, chosen), [.. parts.Ways.Skip(first)]);
+    }
+
+    private void AddLoads((PackBox Box, BoolVar Chosen) of, List<SlotParts.WayVar> ways)
+    {
+        foreach (var (loads, limit) in LoadRows.Of([.. ways.Select(way => of.Box.Serves[way.Way].Loads)], of.Box.Limits))
+        {
+            var load = LinearExpr.NewBuilder();
+            for (var i = 0; i < loads.Length; i++)
+                load.AddTerm(ways[i].Var, loads[i]);
+            _model.Add(load <= (LinearExpr)of.Chosen * limit);
+        }
     }
 
     private void AddLinks(SlotParts parts, (int Number, PackBox Box) of, LinearExprBuilder[] ports)

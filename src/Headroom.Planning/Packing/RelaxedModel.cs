@@ -3,7 +3,7 @@ using Google.OrTools.Sat;
 namespace Headroom.Planning.Packing;
 
 /// <summary>
-/// What to buy, with ports and loads of each place in sum only: it leaves something out, so that no packing costs less than it says.
+/// What to buy, with ports and loads of all boxes of a family in a place in sum only: it leaves something out, so that no packing costs less than it says.
 /// What it proposes is packed exactly and studied; what fails is barred, and it is asked again.
 /// </summary>
 internal sealed class RelaxedModel
@@ -13,7 +13,7 @@ internal sealed class RelaxedModel
     private readonly FamilyTable _table;
     private readonly IntVar[,] _bought;
     private readonly BoolVar[] _extras;
-    private readonly IntVar[,] _served;
+    private readonly List<(int Place, int Family, WayClass Way, IntVar Var)> _served = [];
     private readonly LinearExprBuilder _cost = LinearExpr.NewBuilder();
     private readonly Dictionary<(int Place, int Family, long From), BoolVar> _atLeast = [];
 
@@ -31,10 +31,9 @@ internal sealed class RelaxedModel
         }
 
         _extras = [.. problem.Extras.Select(_ => _model.NewBoolVar(""))];
-        _served = new IntVar[problem.Places, _table.Ways.Count];
         AddServed();
         for (var place = 0; place < problem.Places; place++)
-            AddPlace(place);
+            AddLinks(place);
         AddMost();
         AddExtras();
         _model.Minimize(_cost);
@@ -95,62 +94,53 @@ internal sealed class RelaxedModel
         return bought;
     }
 
-    // Each of a kind is served in some place by some way.
+    // Each of a kind is served in some place by some family; what all boxes of a family have there is taken together.
     private void AddServed()
     {
-        for (var kind = 0; kind < _problem.Kinds.Count; kind++)
+        var all = _problem.Kinds.Select(_ => LinearExpr.NewBuilder()).ToArray();
+        for (var place = 0; place < _problem.Places; place++)
         {
-            var all = LinearExpr.NewBuilder();
-            for (var way = 0; way < _table.Ways.Count; way++)
+            for (var family = 0; family < _table.Families.Count; family++)
             {
-                if (_table.Ways[way].Kind != kind)
-                    continue;
-                for (var place = 0; place < _problem.Places; place++)
+                var ways = new List<(WayClass Way, IntVar Var)>();
+                foreach (var way in _table.Ways[family].Where(way => _problem.CanServe(place, _table.Boxes[family], way.Kind)))
                 {
-                    var can = _problem.Kinds[kind].Places.Contains(place);
-                    var served = _served[place, way] = _model.NewIntVar(0, can ? _problem.Kinds[kind].Count : 0, "");
-                    all.Add(served);
-                    _cost.AddTerm(served, _table.Ways[way].Cost);
+                    var served = _model.NewIntVar(0, _problem.Kinds[way.Kind].Count, "");
+                    ways.Add((way, served));
+                    _served.Add((place, family, way, served));
+                    all[way.Kind].Add(served);
+                    _cost.AddTerm(served, way.Cost);
                 }
-            }
 
-            _model.Add(all == _problem.Kinds[kind].Count);
+                AddFamily(place, family, ways);
+            }
         }
+
+        for (var kind = 0; kind < all.Length; kind++)
+            _model.Add(all[kind] == _problem.Kinds[kind].Count);
     }
 
     // What can be served by few groups of ports only needs enough of those: for each such set, and for any two of them together.
-    private void AddPlace(int place)
+    private void AddFamily(int place, int family, List<(WayClass Way, IntVar Var)> ways)
     {
+        if (ways.Count == 0)
+            return;
+        var bought = _bought[place, family];
         var sets = new List<HashSet<int>>();
-        foreach (var way in _table.Ways)
-            PortSets.Add(sets, way.Ports);
+        foreach (var (way, _) in ways)
+            PortSets.Add(sets, way.Groups);
         foreach (var set in sets)
         {
-            var inside = Enumerable.Range(0, _table.Ways.Count).Where(way => _table.Ways[way].Ports.IsSubsetOf(set)).ToList();
-            var ports = LinearExpr.NewBuilder();
-            for (var family = 0; family < _table.Families.Count; family++)
-                ports.AddTerm(_bought[place, family], PortsIn(family, set));
-            _model.Add(ports >= LinearExpr.Sum(inside.Select(way => _served[place, way])));
-            AddLoads(place, set, inside);
+            var ports = set.Sum(group => _table.Boxes[family].Groups[group]);
+            _model.Add(LinearExpr.Sum(ways.Where(at => at.Way.Groups.IsSubsetOf(set)).Select(at => at.Var)) <= bought * ports);
         }
 
-        AddLinks(place);
-    }
-
-    private void AddLoads(int place, HashSet<int> set, List<int> inside)
-    {
-        var serving = Enumerable.Range(0, _table.Families.Count).Where(family => PortsIn(family, set) > 0).ToList();
-        var rows = serving.Count == 0 ? 0 : serving.Min(family => _table.Limits[family].Length);
-        for (var row = 0; row < rows; row++)
+        foreach (var (loads, limit) in LoadRows.Of([.. ways.Select(at => at.Way.Loads)], _table.Limits[family]))
         {
-            if (inside.All(way => _table.Ways[way].Loads[row] == 0))
-                continue;
-            var there = LinearExpr.NewBuilder();
-            foreach (var family in serving)
-                there.AddTerm(_bought[place, family], _table.Limits[family][row]);
-            foreach (var way in inside)
-                there.AddTerm(_served[place, way], -_table.Ways[way].Loads[row]);
-            _model.Add(there >= 0);
+            var load = LinearExpr.NewBuilder();
+            for (var i = 0; i < loads.Length; i++)
+                load.AddTerm(ways[i].Var, loads[i]);
+            _model.Add(load <= bought * limit);
         }
     }
 
@@ -164,8 +154,8 @@ internal sealed class RelaxedModel
         for (var family = 0; family < _table.Families.Count; family++)
             ports.AddTerm(_bought[place, family], _table.Boxes[family].Groups.Sum() - 2);
         ports.Add(2 - links.Line - links.Backbone);
-        for (var way = 0; way < _table.Ways.Count; way++)
-            ports.AddTerm(_served[place, way], -1);
+        foreach (var served in _served.Where(served => served.Place == place))
+            ports.AddTerm(served.Var, -1);
         var empty = _model.NewBoolVar("");
         _model.Add(ports >= 0).OnlyEnforceIf(empty.Not());
         _model.Add(InPlace(place) == 0).OnlyEnforceIf(empty);
@@ -216,12 +206,9 @@ internal sealed class RelaxedModel
         }
     }
 
-    private int PortsIn(int family, HashSet<int> set) =>
-        Enumerable.Range(0, _table.Boxes[family].Groups.Count).Where(group => set.Contains(_table.FirstPort[family] + group)).Sum(group => _table.Boxes[family].Groups[group]);
-
     // Injectors and the like have plugs of their own.
     private LinearExpr Between(int place) =>
-        LinearExpr.Sum(Enumerable.Range(0, _table.Ways.Count).Where(way => _table.Ways[way].IsVia).Select(way => _served[place, way]));
+        LinearExpr.Sum(_served.Where(served => served.Place == place && served.Way.IsVia).Select(served => served.Var));
 
     private LinearExpr InPlace(int place) => LinearExpr.Sum(Enumerable.Range(0, _table.Families.Count).Select(family => _bought[place, family]));
 

@@ -18,9 +18,6 @@ public sealed record PlanPins
     /// <summary>True when no switch may have a fan.</summary>
     public bool Fanless { get; init; }
 
-    /// <summary>True when cords stay where they are, as far as the same switch is there.</summary>
-    public bool Patching { get; init; }
-
     /// <summary>Models that the client has already, and how many: they cost nothing.</summary>
     public IReadOnlyDictionary<string, int> Owned { get; init; } = new Dictionary<string, int>();
 

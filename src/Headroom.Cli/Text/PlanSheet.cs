@@ -50,9 +50,9 @@ internal static class PlanSheet
 
     private static string Proof(PlanProof proof) => proof switch
     {
-        { Proved: true } => $"proved by {proof.By}: nothing better is possible",
-        { Gap: { } gap } => string.Create(CultureInfo.InvariantCulture, $"by {proof.By} at most {100 * gap:0.0} % above the best possible"),
-        _ => $"the best found by {proof.By}; not proved",
+        { Proved: true } => $"proved: {proof.By}",
+        { Gap: { } gap } => string.Create(CultureInfo.InvariantCulture, $"at most {100 * gap:0.0} % above the best possible"),
+        _ => $"not proved: {proof.By}",
     };
 
     private static string Counts(Ledger ledger)

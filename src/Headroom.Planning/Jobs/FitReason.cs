@@ -16,7 +16,7 @@ internal sealed class FitReason(JobPacking packing, (PackProblem Problem, Job Jo
         if (ports < asked)
             return $"it has {ports} ports and {asked} are needed, links and growth included";
         var lifted = of.Problem with { Boxes = [.. of.Problem.Boxes.Select(box => box with { Limits = [.. box.Limits.Select(_ => long.MaxValue / 4096)] })] };
-        var packed = ExactPacking.Of(lifted, table, set, [], request.Effort);
+        var packed = ExactPacking.Of(lifted, table, set, [], [], request.Effort);
         if (packed.Cost is null)
             return "it has too few ports of the kinds that are needed";
         var ledger = gate.Study(DesignMaker.Make(packing, packed, global, "lifted"), of.Job);

@@ -61,6 +61,9 @@ internal sealed class JobPacking
     /// <summary>The standby supply that an extra is.</summary>
     public StandbyWay StandbyOf(int extra) => Standby[extra % Standby.Count];
 
+    /// <summary>Switches that stay, by place and family.</summary>
+    public List<(int Place, string Family)> Kept { get; } = [];
+
     /// <summary>The problem.</summary>
     public PackProblem Problem { get; }
 

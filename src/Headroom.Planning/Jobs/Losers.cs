@@ -55,7 +55,7 @@ internal sealed class Losers(PlanWork work, Job job, IReadOnlyList<Candidate> by
         var copper = design.Switches.Sum(unit => work.Catalogue.Switches[unit.Model!].Ports.Where(group => group.Media == "copper").Sum(group => group.Last - group.First + 1));
         var links = (design.Uplinks ?? []).SelectMany(uplink => new[] { uplink.From, uplink.To }).Count(end => IsCopper(design, end));
         var free = copper - links - work.Job.Survey.Endpoints.Count;
-        return free >= more ? null : $"{Math.Max(0, free)} copper ports are free and {more} are wanted for growth";
+        return free >= more ? null : $"of its copper ports {Math.Max(0, free)} stay free, and growth wants {more}";
     }
 
     private bool IsCopper(Design design, PortRef end) => design.Switches.FirstOrDefault(unit => unit.Id == end.Unit) is { } unit

@@ -22,7 +22,7 @@ internal sealed class Offer(PlanWork work, Job job)
         var refused = new Losers(work, job, ByCost).All();
         return new Plan(job.Name, work.Request.On, proposals, refused, Front())
         {
-            Assumed = [.. work.Assumed, .. Growth()],
+            Assumed = [.. work.Assumed, .. Growth(), .. LinksTaken()],
             Studied = work.Gate.Count,
             MayDiffer = work.Request.Effort.Stop.IsCancellationRequested,
         };
@@ -31,16 +31,18 @@ internal sealed class Offer(PlanWork work, Job job)
     private void Choose()
     {
         var cheapest = ByCost[0];
-        _roles.Add(("cheapest", cheapest, new("cost", Gap(cheapest))));
+        _roles.Add(("cheapest", cheapest, new("no design that keeps every reserve costs less", Gap(cheapest))));
         if (work.Request.OnlyCheapest)
             return;
         var near = ByCost.Where(found => found.Cost.Total <= cheapest.Cost.Total * (1 + (decimal)PlanWork.Dearer)).ToList();
         var all = WholeRange(cheapest);
-        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 %{(all ? "" : ", not all of them")}", all ? 0 : null);
+        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 % of the cheapest{(all ? ", which are all" : "; there may be more")}", all ? 0 : null);
         if (near.Any(found => found.Loudest is not null))
             _roles.Add(("quietest", near.OrderBy(found => found.Loudest ?? double.MaxValue).First(), Of("the quietest")));
         _roles.Add(("most room to grow", near.OrderByDescending(found => new RoomLeft(work.Packing, found).Powered).ThenByDescending(found => new RoomLeft(work.Packing, found).Ports).First(), Of("the roomiest")));
         _roles.Add(("fewest boxes", Fewest(out var proof), proof));
+        if (OnceAnswered(cheapest) is { } asks)
+            _roles.Add(("cheaper, if what it asks turns out well", asks, new("not all that its limits hang on is known", null)));
         if (Today is { } today)
             _roles.Add(("closest to today", near.OrderBy(found => TodayDistance.Of(found.Design, today)).First(), Of("the closest")));
     }
@@ -51,7 +53,7 @@ internal sealed class Offer(PlanWork work, Job job)
         var known = ByCost.MinBy(found => found.Design.Switches.Count)!;
         if (work.Search is SplitSearch)
         {
-            proof = new("number of switches among those found", null);
+            proof = new("the fewest switches of those found", null);
             return known;
         }
 
@@ -61,12 +63,21 @@ internal sealed class Offer(PlanWork work, Job job)
             search.Run(cost => cost, 8, 60);
             if (search.Found.Count == 0)
                 continue;
-            proof = new("number of switches", boxes == 1 || search.Bound is null ? 0 : null);
+            proof = new("the fewest switches", boxes == 1 ? 0 : null);
             return search.Found.MinBy(found => found.Cost.Total)!;
         }
 
-        proof = new("number of switches", known.Design.Switches.Count == 1 ? 0 : null);
+        proof = new("the fewest switches", known.Design.Switches.Count <= 2 ? 0 : null);
         return known;
+    }
+
+    // With units of which something is not known that a limit hangs on: shown with its questions, never as kept.
+    private Candidate? OnceAnswered(Candidate cheapest)
+    {
+        if (work.NotKnown.Count == 0 || work.CarriesUnknown)
+            return null;
+        var other = work.WithUnknown();
+        return other.Found.Where(found => found.Cost.Total < cheapest.Cost.Total).MinBy(found => found.Cost.Total);
     }
 
     private bool WholeRange(Candidate cheapest) =>
@@ -83,7 +94,8 @@ internal sealed class Offer(PlanWork work, Job job)
     private Proposal Proposal(IGrouping<Candidate, (string Role, Candidate Candidate, PlanProof Proof)> roles)
     {
         var found = roles.Key;
-        var room = new RoomLeft(work.Packing, found);
+        var packing = work.PackingOf(found);
+        var room = new RoomLeft(packing, found);
         var names = roles.Select(role => role.Role).ToList();
         var design = found.Design with { Id = $"proposed-{names[0].Replace(' ', '-')}" };
         return new Proposal
@@ -100,7 +112,7 @@ internal sealed class Offer(PlanWork work, Job job)
             FreeWatts = room.Watts,
             Loudest = found.Loudest,
             Moved = Today is null ? null : TodayDistance.Moved(found.Design, Today),
-            Settings = [.. SettingWords.Of(found, work.Packing)],
+            Settings = [.. SettingWords.Of(found, packing)],
             Binding = [.. found.Ledger.Entries.Where(IsOfUnits).OrderBy(Share).Take(3).Select(entry => entry.Id)],
         };
 
@@ -121,6 +133,9 @@ internal sealed class Offer(PlanWork work, Job job)
         one.Total <= other.Total && (one.Loudest ?? 0) <= (other.Loudest ?? 0) && one.FreePorts >= other.FreePorts && one.FreePowered >= other.FreePowered
         && (one.Total < other.Total || (one.Loudest ?? 0) < (other.Loudest ?? 0) || one.FreePorts > other.FreePorts || one.FreePowered > other.FreePowered);
 
+    private IEnumerable<string> LinksTaken() => Enumerable.Range(0, work.Packing.Places.Count)
+        .Where(place => work.Packing.Line.Ways[place] is { Module: null }).Select(place => $"no fibre is surveyed between {work.Packing.Places[place]} and {work.Packing.Places[work.Packing.Line.Root]}: copper taken");
+
     private IEnumerable<string> Growth() => work.Packing.Kinds.Where(kind => kind.IsGrowth).Select(kind =>
-        kind.TakesPower ? $"growth: {kind.Count} powered ports kept free, with the watts of {kind.Model.Id}" : $"growth: {kind.Count} more ports kept free");
+        kind.TakesPower ? $"{kind.Count} powered ports kept free for growth, with the watts of {kind.Model.Id}" : $"{kind.Count} more ports kept free for growth");
 }

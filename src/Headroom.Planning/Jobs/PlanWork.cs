@@ -16,12 +16,15 @@ internal sealed class PlanWork
     private readonly PlanRequest _request;
     private readonly PlanMemory _memory;
     private double _bits;
+    private JobPacking? _other;
+    private List<Candidate> _foundWithUnknown = [];
     private readonly List<RefusedSet> _setAside;
 
     /// <summary>Begins a plan of a job whose readings are left out.</summary>
     public PlanWork(Job job, Catalogue catalogue, PlanRequest request, PlanMemory? memory = null)
     {
-        (Job, Catalogue, _request) = (job, catalogue, request);
+        (Job, Catalogue, _request) = (job, catalogue, WithKept(job, request));
+        request = _request;
         Gate = new Gate(job, catalogue, request);
         _memory = memory ?? new PlanMemory();
         var purchases = new Purchases(job, catalogue, request, Gate, _memory);
@@ -68,11 +71,31 @@ internal sealed class PlanWork
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
-        Packing = new JobPacking(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
+        CarriesUnknown = true;
+        Packing = WithNotKnown();
         Search = Looking();
         Run();
         return Search.Found.Count > 0;
     }
+
+    /// <summary>True when units are taken of which something is not known that a limit hangs on.</summary>
+    public bool CarriesUnknown { get; private set; }
+
+    /// <summary>Looks for the cheapest with all units, those of which something is not known too.</summary>
+    public Looking WithUnknown()
+    {
+        _other = WithNotKnown();
+        Keep(_other);
+        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, _request) : new Search(_other, Gate, _request);
+        search.Run(cost => cost, 4, 40);
+        _foundWithUnknown = search.Found;
+        return search;
+    }
+
+    /// <summary>The packing that a design was found in.</summary>
+    public JobPacking PackingOf(Candidate found) => _foundWithUnknown.Contains(found) ? _other! : Packing;
+
+    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
 
     // Links of a gigabit were too slow: the same with ten.
     private void Faster()
@@ -83,7 +106,33 @@ internal sealed class PlanWork
         Run();
     }
 
-    private Looking Looking() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
+    private static PlanRequest WithKept(Job job, PlanRequest request)
+    {
+        var models = request.Pins.Keep.Select(id => Engineering.Study.DesignOf(job, request.Today)!.Switches.First(unit => unit.Id == id).Model!).ToList();
+        var owned = models.Concat(request.Pins.Owned.SelectMany(pair => Enumerable.Repeat(pair.Key, pair.Value))).GroupBy(model => model).ToDictionary(group => group.Key, group => group.Count());
+        return request with { Pins = request.Pins with { Owned = owned } };
+    }
+
+    // What stays costs nothing, and stands where it stood.
+    private void Keep(JobPacking packing)
+    {
+        foreach (var id in _request.Pins.Keep)
+        {
+            var unit = Engineering.Study.DesignOf(Job, _request.Today)!.Switches.First(unit => unit.Id == id);
+            var model = Catalogue.Switches[unit.Model!];
+            var space = Job.Survey.Racks.FirstOrDefault(rack => rack.Id == unit.Standing.In)?.In ?? unit.Standing.In;
+            packing.Kept.Add((Math.Max(0, packing.Places.ToList().IndexOf(space)), Purchases.NameOf(model, DesignCost.SupplyOf(model, unit.Supply), owned: true)));
+        }
+    }
+
+    private Looking Looking()
+    {
+        Packing.Kept.Clear();
+        Keep(Packing);
+        return Split();
+    }
+
+    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
 
     private void Run()
     {

@@ -34,6 +34,10 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
         return found;
     }
 
+    /// <summary>What people call a switch with a supply.</summary>
+    public static string NameOf(SwitchModel model, SupplyModel? supply, bool owned) =>
+        (supply is null || model.Supplies.Count < 2 ? model.Id : $"{model.Id}, supply {supply.Id}") + (owned ? ", owned" : "");
+
     private bool Allowed(SwitchModel model)
     {
         var pins = request.Pins;
@@ -44,7 +48,7 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
 
     private void Add(SwitchModel model, SupplyModel? supply, bool owned, IReadOnlyList<string?> places, List<Purchase> found)
     {
-        var name = (supply is null || model.Supplies.Count < 2 ? model.Id : $"{model.Id}, supply {supply.Id}") + (owned ? ", owned" : "");
+        var name = NameOf(model, supply, owned);
         if (_prices.Of(model, supply, owned) is not { } cost)
         {
             SetAside.Add(new("not considered", name, null, null, "its price is not known"));

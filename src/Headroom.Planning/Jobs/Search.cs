@@ -1,6 +1,9 @@
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
+using Headroom.Engineering.Failure;
 using Headroom.Engineering.Power;
+using Headroom.Engineering.Standby;
+using Headroom.Engineering.Traffic;
 using Headroom.Planning.Packing;
 
 namespace Headroom.Planning.Jobs;
@@ -9,13 +12,14 @@ namespace Headroom.Planning.Jobs;
 internal sealed class Search : Looking
 {
     // Other cords in the same boxes are tried so often before the boxes are given up.
-    private const int MostFillings = 3;
+    private const int MostFillings = 15;
 
     private readonly JobPacking _packing;
     private readonly Gate _gate;
     private readonly PlanRequest _request;
     private readonly PackProblem _problem;
     private readonly RelaxedModel _relaxed;
+    private readonly List<PackedBox> _tooMuch = [];
     private readonly int? _place;
     private readonly Job _job;
 
@@ -33,6 +37,8 @@ internal sealed class Search : Looking
         _relaxed = new RelaxedModel(_problem, MostBoxes(_problem));
         if (boxes is { } most)
             _relaxed.Boxes(1, most);
+        foreach (var kept in packing.Kept.Where(kept => place is null || kept.Place == place).GroupBy(kept => kept))
+            _relaxed.Keep(kept.Key.Place, kept.Key.Family, kept.Count());
     }
 
     /// <inheritdoc/>
@@ -40,7 +46,7 @@ internal sealed class Search : Looking
     {
         for (var i = 0; i < tries && Found.Count < most && !_request.Effort.Stop.IsCancellationRequested; i++)
         {
-            var (set, bound) = _relaxed.Solve(_request.Effort);
+            var (set, bound) = _relaxed.Solve(_request.Effort with { Work = _request.Effort.Work / 4 });
             Bound = bound;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
             _request.Effort.Told?.Invoke(cheapest ?? 0, bound ?? cheapest ?? 0);
@@ -55,9 +61,9 @@ internal sealed class Search : Looking
     private void Try(BoughtSet set)
     {
         var barred = new List<IReadOnlyList<PackedBox>>();
-        while (true)
+        for (var filling = 0; ; filling++)
         {
-            var packed = ExactPacking.Of(_problem, _relaxed.Table, set, barred, _request.Effort);
+            var packed = ExactPacking.Of(_problem, _relaxed.Table, set, barred, _tooMuch, _request.Effort);
             if (packed.Cost is null)
             {
                 Give(set, barred.Count, packed.Impossible);
@@ -70,13 +76,26 @@ internal sealed class Search : Looking
                 return;
             }
 
-            barred.Add(packed.Boxes);
-            if (barred.Count < MostFillings && broken.Discipline is "power" or "traffic" or "failure" && set.Count > 1)
-                continue;
-            GaveUp |= set.Count > 1 && broken.Discipline is "power" or "traffic" or "failure";
-            _relaxed.BarExactly(set);
-            return;
+            if (set.Count == 1 || filling >= MostFillings || !Learn(broken, packed, barred))
+            {
+                GaveUp |= set.Count > 1 && filling >= MostFillings;
+                _relaxed.BarExactly(set);
+                return;
+            }
         }
+    }
+
+    // What is too much for one box stays too much for it in every other set; what hangs on how all is shared out is barred as it is.
+    private bool Learn(LedgerEntry broken, Packed packed, List<IReadOnlyList<PackedBox>> barred)
+    {
+        var number = Enumerable.Range(0, packed.Boxes.Count).FirstOrDefault(i => broken.Subject == $"switch-{i + 1}", -1);
+        if (number >= 0 && broken.Discipline is PowerLedger.Discipline or StandbyLedger.Discipline && packed.Boxes[number].Items.Count > 0)
+            _tooMuch.Add(packed.Boxes[number]);
+        else if (broken.Discipline is PowerLedger.Discipline or TrafficLedger.Discipline or FailureLedger.Discipline)
+            barred.Add(packed.Boxes);
+        else
+            return false;
+        return true;
     }
 
     // Nothing goes into these boxes, and so not into fewer of them either.

@@ -6,8 +6,8 @@ namespace Headroom.Planning.Jobs;
 /// <summary>Each place by itself, then all together: the cheapest of each, then combinations in the order of what they cost.</summary>
 internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest request) : Looking
 {
-    private const int MostEach = 5;
-    private const int TriesEach = 150;
+    private const int MostEach = 3;
+    private const int TriesEach = 40;
     private const int MostTogether = 60;
 
     private readonly List<int> _places = PlaceSplit.Used(packing);
@@ -25,7 +25,7 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
             if (!known.TryGetValue(key, out var at))
             {
                 var search = new Search(packing, gate, request, place: place);
-                search.Run(limit, MostEach, TriesEach);
+                search.Run(cost => cost + cost / 50, MostEach, TriesEach);
                 Refused.AddRange(search.Refused.Select(refused => refused with { Bought = $"{packing.Places[place]}: {refused.Bought}", Total = null }));
                 GaveUp |= search.GaveUp;
                 at = known[key] = (place, [.. search.Found.OrderBy(found => found.Cost.Total).ThenBy(found => found.Bought, StringComparer.Ordinal)]);

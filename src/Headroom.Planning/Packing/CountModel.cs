@@ -46,6 +46,25 @@ internal sealed class CountModel
         _model.AddBoolOr(more);
     }
 
+    /// <summary>Bars what is too much for a box, and all that is more: of something it must serve less.</summary>
+    public void TooMuch(int box, IReadOnlyDictionary<int, int> items)
+    {
+        foreach (var parts in _parts)
+        {
+            if (parts.Chosen.Find(chosen => chosen.Box == box) is not { } chosen)
+                continue;
+            var less = new List<ILiteral> { chosen.Var.Not() };
+            foreach (var way in parts.Ways.Where(way => way.Box == box && items.ContainsKey(way.Way)))
+            {
+                var literal = _model.NewBoolVar("");
+                _model.Add(way.Var <= items[way.Way] - 1).OnlyEnforceIf(literal);
+                less.Add(literal);
+            }
+
+            _model.AddBoolOr(less);
+        }
+    }
+
     /// <summary>Allows only so many things that go between in a place.</summary>
     public void Between(int place, int most)
     {

@@ -8,8 +8,9 @@ internal static class ExactPacking
     /// <param name="table">Its families.</param>
     /// <param name="set">What is bought.</param>
     /// <param name="barred">Fillings that must not come again.</param>
+    /// <param name="tooMuch">What was found to be too much for single boxes.</param>
     /// <param name="effort">How hard to look.</param>
-    public static Packed Of(PackProblem problem, FamilyTable table, BoughtSet set, IReadOnlyList<IReadOnlyList<PackedBox>> barred, PackEffort effort)
+    public static Packed Of(PackProblem problem, FamilyTable table, BoughtSet set, IReadOnlyList<IReadOnlyList<PackedBox>> barred, IReadOnlyList<PackedBox> tooMuch, PackEffort effort)
     {
         var slots = new List<PackSlot>();
         foreach (var (at, count) in set.Boxes.OrderBy(at => at.Key))
@@ -24,6 +25,8 @@ internal static class ExactPacking
             model.Between(extra.Place, extra.Plugs!.Value - slots.Count(slot => slot.Place == extra.Place));
         foreach (var filling in barred)
             model.Bar(filling);
+        foreach (var box in tooMuch)
+            model.TooMuch(box.Box, box.Items);
         var packed = model.Solve(effort with { Told = null });
         var extras = set.Extras.Sum(extra => problem.Extras[extra].Cost);
         return packed.Cost is null ? packed : packed with { Cost = packed.Cost + extras, Bound = packed.Bound + extras };

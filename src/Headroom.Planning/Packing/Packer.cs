@@ -13,8 +13,8 @@ public static class Packer
             return new(0, 0, []);
         if (OneBox.Fits(problem))
             return OneBox.Solve(problem, effort);
-        var most = Greedy.Of(problem);
-        return new CountModel(problem, Slots(problem, most)).Solve(effort);
+        var slots = Slots(problem, Greedy.Of(problem));
+        return LargePacking.Fits(problem, slots.Count) ? LargePacking.Solve(problem, effort) : new CountModel(problem, slots).Solve(effort);
     }
 
     /// <summary>As many slots for each box as a packing that is no dearer than a known one can have.</summary>

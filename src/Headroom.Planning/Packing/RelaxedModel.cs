@@ -42,6 +42,13 @@ internal sealed class RelaxedModel
     /// <summary>The families of the problem.</summary>
     public FamilyTable Table => _table;
 
+    /// <summary>Asks for at least some boxes of a family in a place.</summary>
+    public void Keep(int place, string family, int least)
+    {
+        var number = _table.Boxes.FindIndex(box => box.Family == family);
+        _model.Add(number < 0 ? LinearExpr.Constant(0) >= 1 : _bought[place, number] >= least);
+    }
+
     /// <summary>Allows only some number of boxes in all.</summary>
     public void Boxes(int least, int most) => _model.AddLinearConstraint(All(), least, most);
 

@@ -10,8 +10,9 @@ public sealed class ArrowsTests
     {
         ["Headroom.Domain"] = [],
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
+        ["Headroom.Planning"] = ["Headroom.Domain", "Headroom.Engineering", "Google.OrTools", "Google.Protobuf"],
         ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
-        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "System.CommandLine"],
+        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Planning", "System.CommandLine"],
     };
 
     private static readonly Dictionary<string, string> AssemblyNames = new() { ["Headroom.Cli"] = "headroom" };

@@ -58,8 +58,12 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
         var limits = setting.Limits ? LimitsOf(Study(model, supply, setting, asked, []).Power, asked) : [];
         var (power, ledger) = Study(model, supply, setting, asked, limits);
         var broken = ledger.Entries.Where(entry => entry.Verdict is Verdict.Short or Verdict.Tight).GroupBy(entry => entry.Subject).ToDictionary(group => group.Key, group => group.MaxBy(entry => entry.Verdict)!.Id);
+        var unknown = ledger.Entries.Where(entry => entry.Verdict == Verdict.Unknown).Select(entry => entry.Subject).ToHashSet();
         foreach (var s in power.Switches)
         {
+            // On a weaker port than it asks for, and nobody knows whether it then gets enough: that is not kept.
+            if (s.Ports.Count > 0 && s.Ports[0].Demoted && unknown.Contains("e" + s.Switch.Id[1..]))
+                broken.TryAdd("e" + s.Switch.Id[1..], "port/watts");
             var at = asked[int.Parse(s.Switch.Id[1..], System.Globalization.CultureInfo.InvariantCulture)];
             answers[at] = Answer(s, broken.GetValueOrDefault("e" + s.Switch.Id[1..]), limits.TryGetValue(at, out var limit) ? limit : null);
         }

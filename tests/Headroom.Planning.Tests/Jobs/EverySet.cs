@@ -51,7 +51,7 @@ internal static class EverySet
             {
                 var box = i < first[kind] ? 0 : 1;
                 var powered = catalogue.Endpoints[kinds[kind][i].Model].Power is not null;
-                var at = powered ? free[box].FindIndex(port => port.Poe is not null) : free[box].FindLastIndex(port => true);
+                var at = powered ? free[box].FindIndex(port => port.Poe is not null && (port.Poe != Headroom.Domain.Catalogues.PoeType.Type1 || catalogue.Endpoints[kinds[kind][i].Model].Power!.Class < 4)) : free[box].FindLastIndex(port => true);
                 if (at < 0)
                     return null;
                 patch.Add(new Patch(kinds[kind][i].Id, new PortRef($"u{box}", free[box][at].port), Place.None));

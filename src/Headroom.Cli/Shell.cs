@@ -40,6 +40,8 @@ internal static class Shell
         var name = asksForHelp ? args[1] : args[0];
         if (CommandList.Find(name) is not { } command)
             return Refuse(desk, [UsageErrors.NoCommand(name)], "headroom --help");
+        if (!asksForHelp && args is [_, { Length: > 0 } word] && (word == "-" || word[0] != '-') && command.OfOneWord is { } run)
+            return run(word, desk);
         string[] rest = asksForHelp ? [.. args[2..], "--help"] : args[1..];
         return Invoke(command.Build(desk), rest, desk);
     }

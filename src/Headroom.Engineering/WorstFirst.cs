@@ -28,8 +28,9 @@ internal static class WorstFirst
         _ => 3,
     };
 
+    // Where nothing is asked nothing can run out, however little there is.
     private static double ShareLeft(LedgerEntry entry) => entry.Left is { } left && entry.Limit is { } limit
-        ? left / Math.Max(1e-9, Math.Abs(limit))
+        ? entry.Demand is 0 && left >= 0 ? double.PositiveInfinity : left / Math.Max(1e-9, Math.Abs(limit))
         : double.NegativeInfinity;
 
     private readonly record struct Key(int Rank, double ShareLeft, LedgerEntry Entry);

@@ -20,8 +20,12 @@ public static class FirmReadingFile
             new("site", CellKind.Text, "site", "job", "client", "where", "standort", "site name"),
             new("model", CellKind.Name, "model", "type", "device", "modell", "modèle"),
             new("mode", CellKind.Text, "mode", "while", "state", "condition", "zustand"),
-            new("watts", CellKind.Quantity, "watts", "power", "draw", "value", "reading", "leistung", "puissance") { Units = Watts.Units },
-            new("remark", CellKind.Aside, "note", "notes", "remark", "remarks", "comment", "date", "day", "on", "port", "switch", "with", "instrument", "no", "no.", "nr"),
+            new("watts", CellKind.Measured, "watts", "power", "draw", "value", "measured", "reading", "leistung", "puissance") { Units = Watts.Units },
+            new("what", CellKind.Name, "what", "quantity", "measurement", "messgröße", "grandeur"),
+            new("calibrated", CellKind.Text, "calibrated", "kalibriert", "étalonné"),
+            new("at most", CellKind.Text, "at most", "upper bound"),
+            new("unit", CellKind.Unit, "unit", "units", "einheit", "unité"),
+            new("remark", CellKind.Aside, "at", "place", "point", "predicted", "prediction", "expected", "meter", "note", "notes", "remark", "remarks", "comment", "date", "day", "on", "port", "switch", "with", "instrument", "no", "no.", "nr"),
         ],
         [["site"], ["model"], ["watts"]]) { Section = [] };
 
@@ -31,9 +35,13 @@ public static class FirmReadingFile
     public static Loaded<IReadOnlyList<FirmReading>> Read(string path)
     {
         var sheet = new PlainSheet(Kind, new SheetPlan(path, Kind.Name, new Place("what was typed", 0, 0)));
-        var readings = sheet.Read().Select(row => Reading(row, sheet)).OfType<FirmReading>().ToList();
+        var readings = sheet.Read().Where(IsDraw).Select(row => Reading(row, sheet)).OfType<FirmReading>().ToList();
         return new(sheet.Slips.Stands ? null : readings, sheet.Slips.Findings);
     }
+
+    // The same file may hold readings of other things, bounds, and those of an instrument out of calibration; none says what a device draws.
+    private static bool IsDraw(PlainRow row) =>
+        row.Of("what") is null or "watts" && (row.Of("what") is null || row.Of("model") is not null) && row.Of("calibrated") is not "no" && row.Of("at most") is not "yes";
 
     private static FirmReading? Reading(PlainRow row, PlainSheet sheet)
     {

@@ -22,11 +22,12 @@ public static class JobFile
     /// <summary>Reads a file.</summary>
     /// <param name="path">The file, as the person named it.</param>
     /// <param name="catalogue">The models that are known; null to leave models unchecked.</param>
+    /// <param name="rates">What the firm charges where the job does not say otherwise; null for nothing.</param>
     /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
-    public static Loaded<Job> Read(string path, Catalogue? catalogue)
+    public static Loaded<Job> Read(string path, Catalogue? catalogue, FirmRates? rates = null)
     {
         var text = TextFile.Read(path);
-        return text.Value is null ? new(null, text.Findings) : Parse(text.Value, path, catalogue, FolderOf(path));
+        return text.Value is null ? new(null, text.Findings) : ParseMeanwhile(text.Value, path, FolderOf(path), () => catalogue, rates);
     }
 
     /// <summary>Reads a text. Sheets that it names cannot be read, since it lies nowhere.</summary>
@@ -41,10 +42,13 @@ public static class JobFile
     /// <param name="name">The name that findings give it.</param>
     /// <param name="folder">The folder in which it lies, for the sheets that it names; null when it lies nowhere.</param>
     /// <param name="catalogue">Asked once, when the models are needed: those that are known, or null to leave models unchecked.</param>
+    /// <param name="rates">What the firm charges where the job does not say otherwise; null for nothing.</param>
     /// <returns>The job as far as it could be read, with all findings in order of place.</returns>
-    public static Loaded<Job> ParseMeanwhile(string text, string name, string? folder, Func<Catalogue?> catalogue)
+    public static Loaded<Job> ParseMeanwhile(string text, string name, string? folder, Func<Catalogue?> catalogue, FirmRates? rates = null)
     {
         var tree = YamlText.Parse(text, name);
+        if (rates is not null && tree.Value is not null)
+            tree = tree with { Value = FirmRatesFile.Under(tree.Value, rates) };
         if (tree.Value is not YamlMap root || root.Find(SheetsKey)?.Value is not { } sheets)
             return tree.Value is null ? new(null, tree.Findings) : Build(tree.Value, tree.Findings, catalogue, isWhole: true);
         return WithSheets(root, sheets, (tree.Findings, catalogue), folder);

@@ -1,5 +1,6 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Findings;
+using Headroom.Domain.Jobs;
 using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
@@ -35,6 +36,19 @@ public static class JobRecord
     public static RecordedJob AddOverruling(string job, IReadOnlyList<KeyValuePair<string, string>> fields, Catalogue catalogue) =>
         Put(job, (OverrulingFields.Shape, fields), JobFileEditor.AddOverruling, catalogue);
 
+    /// <summary>Puts a design in.</summary>
+    /// <param name="job">The job file, as the person named it.</param>
+    /// <param name="design">The design, saying only what differs from the one it is like.</param>
+    /// <param name="catalogue">The models that are known.</param>
+    /// <returns>The job with the design in it, or why there is none.</returns>
+    public static RecordedJob AddDesign(string job, Design design, Catalogue catalogue)
+    {
+        var text = TextFile.Read(job);
+        return text.Value is null
+            ? new(null, null, text.Findings)
+            : Checked(job, text.Value, JobFileEditor.PutDesign(text.Value, design.Id, DesignText.Of(design)), catalogue);
+    }
+
     private static RecordedJob Put<T>(
         string job, (ObjectShape<T> Shape, IReadOnlyList<KeyValuePair<string, string>> Fields) told, Func<string, T, Edit> put, Catalogue catalogue)
         where T : class
@@ -46,11 +60,15 @@ public static class JobRecord
         using var step = reader.Into("the " + told.Shape.Noun);
         if (!told.Shape.Read(MapOf(told.Fields), reader, out var record) || reader.Findings.Count > 0)
             return new(null, null, reader.Findings);
-        var edit = put(text.Value, record);
+        return Checked(job, text.Value, put(text.Value, record), catalogue);
+    }
+
+    private static RecordedJob Checked(string job, string before, Edit edit, Catalogue catalogue)
+    {
         if (edit.Text is null)
             return new(null, null, [.. edit.Findings.Select(finding => finding with { At = finding.At with { File = job } })]);
         var read = JobFile.Parse(edit.Text, job, catalogue, JobFile.FolderOf(job));
-        return read.Ok ? new(text.Value, edit.Text, read.Findings) : new(null, null, read.Findings);
+        return read.Ok ? new(before, edit.Text, read.Findings) : new(null, null, read.Findings);
     }
 
     private static YamlMap MapOf(IReadOnlyList<KeyValuePair<string, string>> fields)

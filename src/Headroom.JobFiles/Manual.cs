@@ -4,6 +4,7 @@ using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Jobs;
+using Headroom.JobFiles.Record;
 using Headroom.JobFiles.Sheets;
 
 namespace Headroom.JobFiles;
@@ -71,6 +72,30 @@ public static class Manual
     /// <returns>Markdown, the same each time.</returns>
     public static string Catalogue() => Page(CatalogueExample, CatalogueFields.Shape);
 
+    /// <summary>The page of the sheets of a firm's record.</summary>
+    /// <returns>Markdown, the same each time.</returns>
+    public static string Record()
+    {
+        var lines = new List<string>
+        {
+            "# The sheets of a firm's record", "",
+            "What `headroom record FOLDER` reads, all of it CSV as spreadsheet programs save it ([sheets.md](sheets.md) says what is understood",
+            "without a word). Any of them may be missing; what cannot be told without it is then said. This page is made from the table that",
+            "reads them. A heading is one of the words below, in whichever letters, its unit in brackets or as a last word behind it.",
+        };
+        foreach (var sheet in RecordSheets.All)
+        {
+            lines.AddRange(["", $"## {sheet.File}", "", sheet.About, "", "| column | what | allowed | example | also headed |", "| --- | --- | --- | --- | --- |"]);
+            lines.AddRange(sheet.Columns.Select(column =>
+                $"| `{column.Field.Name}`{Must(sheet, column)} | {Cell(column.Doc)} | {Cell(column.Allowed)} | `{Cell(column.Example)}` | {string.Join(", ", column.Field.Words.Where(word => word != column.Field.Name))} |"));
+        }
+
+        return string.Join('\n', lines) + "\n";
+    }
+
+    private static string Must(RecordSheet sheet, RecordColumn column) =>
+        sheet.Kind.Needs.FirstOrDefault(group => group.Contains(column.Field.Name)) is not { } group ? "" : group.Length == 1 ? " (must)" : $" (or {Words.Or([.. group.Where(name => name != column.Field.Name)])})";
+
     /// <summary>The page of all findings.</summary>
     /// <returns>Markdown, the same each time.</returns>
     public static string Findings()
@@ -95,6 +120,7 @@ public static class Manual
         .. Slips.All.Concat(ModelSlips.All).Select(slip => new FindingCode(slip.Code(CatalogueFiles.CodePrefix), slip.Meaning)),
         .. SheetCodes.All,
         .. EditCodes.All,
+        .. RecordCodes.All,
         .. RuleCodes.All.Select(rule => new FindingCode(rule.Code, rule.Meaning)),
     ];
 

@@ -19,12 +19,17 @@ internal static class CheckCommand
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
         var catalogue = new ValueOption("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
         command.Add(catalogue);
-        command.SetAction(parsed =>
-        {
-            var name = parsed.GetValue(job)![0];
-            var read = JobSource.Read(name, catalogue.All(parsed), desk, out _);
-            return CheckReport.Write(desk.Out, name == "-" ? "standard input" : name, read.Findings);
-        });
+        command.SetAction(parsed => Run(parsed.GetValue(job)![0], catalogue.All(parsed), desk));
         return command;
+    }
+
+    /// <summary>Checks a job.</summary>
+    /// <param name="job">The job as named.</param>
+    /// <param name="catalogues">The firm's own catalogue files.</param>
+    /// <param name="desk">Where to read and write.</param>
+    public static int Run(string job, IReadOnlyList<string> catalogues, Desk desk)
+    {
+        var read = JobSource.Read(job, catalogues, desk, out _);
+        return CheckReport.Write(desk.Out, job == "-" ? "standard input" : job, read.Findings);
     }
 }

@@ -10,4 +10,7 @@ internal sealed record CommandEntry(string Name, string About, Func<Desk, Comman
 {
     /// <summary>True when it begins by reading a job.</summary>
     public bool ReadsJob { get; init; }
+
+    /// <summary>Does what is typed most, one word and no option, without the parser of command lines, which takes a sixth of a short start; null when the command has no such way.</summary>
+    public Func<string, Desk, int>? OfOneWord { get; init; }
 }

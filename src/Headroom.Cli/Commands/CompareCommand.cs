@@ -53,7 +53,7 @@ internal static class CompareCommand
 
     private static ComparedDesigns? Compared(string[] given, List<ModelSwap> swaps, (StudyOptions Options, ParseResult Parsed) asked, Desk desk)
     {
-        var read = JobSource.Read(given[0], asked.Options.Catalogues(asked.Parsed), desk, out var models);
+        var read = JobSource.Read(given[0], asked.Options.Catalogues(asked.Parsed), desk, out var models, asked.Options.Rates(asked.Parsed));
         FindingsReport.Write(desk.Err, read.Findings);
         if (!read.Ok || models is null)
             return null;

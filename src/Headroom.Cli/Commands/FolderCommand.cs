@@ -3,6 +3,7 @@ using Headroom.Cli.Csv;
 using Headroom.Cli.Json;
 using Headroom.Cli.Many;
 using Headroom.Cli.Text;
+using Headroom.JobFiles;
 
 namespace Headroom.Cli.Commands;
 
@@ -19,11 +20,13 @@ internal static class FolderCommand
         if (files.Count == 0)
             desk.Err.WriteLine($"headroom: there is no job.yaml in {folder} and no job file below it; name a job file, or a folder in which jobs lie");
         var request = FirmRecord.Add(options.Request(parsed, desk.Today), options.Readings(parsed), desk);
-        if (files.Count == 0 || !models.Ok || request is null)
+        var rates = options.Rates(parsed) is { } file ? FirmRatesFile.Read(file) : null;
+        FindingsReport.Write(desk.Err, rates?.Findings ?? []);
+        if (files.Count == 0 || !models.Ok || request is null || rates is { Value: null })
             return ExitCode.NotWorked;
         StudiedFolder studied;
         using (var progress = new Progress(desk.Err, files.Count, desk.SomebodyLooksOn))
-            studied = FolderStudy.Run(folder, files, (models.Value!, request), progress.Done);
+            studied = FolderStudy.Run(folder, files, (models.Value!, request, rates?.Value), progress.Done);
         desk.Out.Write(options.Format(parsed) switch
         {
             "json" => FolderJson.Write(studied),

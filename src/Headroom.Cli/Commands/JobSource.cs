@@ -16,13 +16,18 @@ internal static class JobSource
     /// <param name="catalogues">The firm's own catalogue files.</param>
     /// <param name="desk">Where standard input comes from.</param>
     /// <param name="models">The models it was read with; null when they could not be read.</param>
-    public static Loaded<Job> Read(string job, IReadOnlyList<string> catalogues, Desk desk, out Catalogue? models)
+    /// <param name="ratesFile">The firm's file of rates; null for none.</param>
+    public static Loaded<Job> Read(string job, IReadOnlyList<string> catalogues, Desk desk, out Catalogue? models, string? ratesFile = null)
     {
+        models = null;
+        var rates = ratesFile is null ? null : FirmRatesFile.Read(ratesFile);
+        if (rates is { Value: null })
+            return new(null, rates.Findings);
         var (text, name) = job == "-" ? (FromInput(desk), StandardInput) : (TextFile.Read(PathOf(job)), PathOf(job));
         var ahead = ModelsAhead.Start(catalogues, text.Value ?? "");
-        var read = text.Value is null ? new(null, text.Findings) : JobFile.ParseMeanwhile(text.Value, name, job == "-" ? null : JobFile.FolderOf(name), () => ahead.Usable);
+        var read = text.Value is null ? new(null, text.Findings) : JobFile.ParseMeanwhile(text.Value, name, job == "-" ? null : JobFile.FolderOf(name), () => ahead.Usable, rates?.Value);
         models = ahead.Usable;
-        return read with { Findings = [.. ahead.Models.Findings, .. read.Findings] };
+        return read with { Findings = [.. ahead.Models.Findings, .. rates?.Findings ?? [], .. read.Findings] };
     }
 
     /// <summary>Reads the shipped models, then the firm's own over them.</summary>

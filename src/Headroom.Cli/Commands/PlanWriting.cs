@@ -21,7 +21,7 @@ internal static class PlanWriting
         var like = Study.DesignOf(read, today);
         foreach (var proposal in plan.Proposals)
         {
-            var edit = JobFileEditor.PutDesign(text, proposal.Design.Id, DesignText.Of(proposal.Design, like is { Fittings.Count: > 0 } ? like : null));
+            var edit = JobFileEditor.PutDesign(text, proposal.Design.Id, WholeDesignText.Of(proposal.Design, like is { Fittings.Count: > 0 } ? like : null));
             if (edit.Text is null)
                 return string.Join("; ", edit.Findings.Select(finding => finding.ToString()));
             text = edit.Text;

@@ -40,7 +40,7 @@ internal static class RestartCommand
 
     private static StandbyResult? Out(string job, (StudyOptions Options, ParseResult Parsed) asked, Desk desk)
     {
-        var read = JobSource.Read(job, asked.Options.Catalogues(asked.Parsed), desk, out var models);
+        var read = JobSource.Read(job, asked.Options.Catalogues(asked.Parsed), desk, out var models, asked.Options.Rates(asked.Parsed));
         FindingsReport.Write(desk.Err, read.Findings);
         if (!read.Ok || models is null)
             return null;

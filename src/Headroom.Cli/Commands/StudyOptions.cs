@@ -12,11 +12,13 @@ internal sealed class StudyOptions
     private readonly ValueOption _only = new("--only", "NAME,...", $"only some disciplines: {Words.Or(Study.Disciplines)}");
     private readonly ValueOption _count = new("--count", "[SWITCH=]WAY", $"count watts another way than is set: {Words.Or(CountText.Ways)}", often: true);
     private readonly ValueOption _on = new("--on", "DATE", "work it out for another day than today: 2026-11-25");
-    private readonly ValueOption _units = new("--units", "metric|imperial", "units of the text; json and csv keep those of the ledger");
+    private readonly ValueOption _units = new("--units", "metric|imperial", "units of the text; not of json and csv");
     private readonly ValueOption _format = new("--format", "text|json|csv", "text for people, json or csv for programs");
     private readonly ValueOption _catalogue = new("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
 
     private readonly ValueOption _readings = new("--readings", "FILE", "watts that your firm read at other sites (CSV: site, model, mode, watts); may be repeated", often: true);
+
+    private readonly ValueOption _rates = new("--rates", "FILE", "your firm's rates and margins; what the job says wins");
 
     /// <summary>Makes the options with their checks.</summary>
     /// <param name="formats">The formats the command can write.</param>
@@ -30,10 +32,17 @@ internal sealed class StudyOptions
         _format.HelpName = string.Join('|', formats);
     }
 
-    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself.</summary>
-    public void AddTo(Command command, bool withDesign = true)
+    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself, the one that names disciplines only where some may be left out.</summary>
+    public void AddTo(Command command, bool withDesign = true, bool withOnly = true)
     {
-        foreach (var option in All.Where(option => withDesign || option != _design))
+        foreach (var option in All.Where(option => (withDesign || option != _design) && (withOnly || option != _only)))
+            command.Add(option);
+    }
+
+    /// <summary>Adds those whose name is not among some.</summary>
+    public void AddTo(Command command, IReadOnlyList<string> without)
+    {
+        foreach (var option in All.Where(option => !without.Contains(option.Name)))
             command.Add(option);
     }
 
@@ -49,6 +58,9 @@ internal sealed class StudyOptions
     /// <summary>The firm's own files of readings.</summary>
     public IReadOnlyList<string> Readings(ParseResult parsed) => _readings.All(parsed);
 
+    /// <summary>The firm's file of rates; null for none.</summary>
+    public string? Rates(ParseResult parsed) => _rates.One(parsed);
+
     /// <summary>What is to be worked out.</summary>
     public StudyRequest Request(ParseResult parsed, DateOnly today) => new(
         _design.One(parsed),
@@ -59,9 +71,9 @@ internal sealed class StudyOptions
     /// <summary>The options as given that lead to the same ledger again.</summary>
     public string Again(ParseResult parsed) => string.Join(
         ' ',
-        new[] { _design, _count, _on, _units, _readings, _catalogue }.SelectMany(option => option.All(parsed).Select(value => $"{option.Name} {Words.Quoted(value)}")));
+        new[] { _design, _count, _on, _units, _readings, _rates, _catalogue }.SelectMany(option => option.All(parsed).Select(value => $"{option.Name} {Words.Quoted(value)}")));
 
-    private IEnumerable<ValueOption> All => [_design, _only, _count, _on, _units, _format, _readings, _catalogue];
+    private IEnumerable<ValueOption> All => [_design, _only, _count, _on, _units, _format, _readings, _rates, _catalogue];
 
     private static DateOnly? Day(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;

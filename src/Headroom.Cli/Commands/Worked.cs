@@ -10,7 +10,7 @@ internal static class Worked
     /// <summary>The ledger, or null when something stands in the way; what it is has then been said.</summary>
     public static Ledger? Out(string job, StudyOptions options, ParseResult parsed, Desk desk)
     {
-        var read = JobSource.Read(job, options.Catalogues(parsed), desk, out var models);
+        var read = JobSource.Read(job, options.Catalogues(parsed), desk, out var models, options.Rates(parsed));
         FindingsReport.Write(desk.Err, read.Findings);
         if (!read.Ok || models is null)
             return null;

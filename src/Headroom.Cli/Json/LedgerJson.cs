@@ -42,6 +42,7 @@ internal static class LedgerJson
         json.WriteString("subject", figure.Subject);
         json.WriteString("what", figure.What);
         json.Number("value", figure.Value);
+        json.Number("upTo", figure.UpTo);
         json.WriteString("unit", figure.Unit);
         json.WriteString("question", figure.Question);
         if (figure.Inside)

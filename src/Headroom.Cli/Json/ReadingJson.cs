@@ -32,5 +32,8 @@ internal static class ReadingJson
         json.WriteString("with", reading.Instrument);
         json.WriteString("on", reading.On?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         json.WriteString("while", reading.While);
+        json.WriteString("pair", reading.Pair);
+        json.WriteString("method", reading.Method);
+        json.WriteString("direction", reading.Direction);
     }
 }

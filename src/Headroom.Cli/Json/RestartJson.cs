@@ -17,7 +17,7 @@ internal static class RestartJson
         json.WriteString("job", result.Bound.Job.Name);
         json.WriteString("design", result.Bound.Design.Id);
         json.WriteString("on", on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        json.Number("line", result.Restart.LineSeconds);
+        json.Number("lineSeconds", result.Restart.LineSeconds);
         json.Each("events", RestartTimeline.Of(result), one =>
         {
             json.WriteNumber("seconds", one.Seconds);
@@ -30,7 +30,7 @@ internal static class RestartJson
         {
             json.WriteString("name", service.Name);
             json.Strings("ids", service.Ids);
-            json.Number("back", service.BackSeconds);
+            json.Number("backSeconds", service.BackSeconds);
             json.Strings("dark", service.Dark);
             json.Strings("notOnBattery", service.Missing);
             json.WriteString("question", service.BackQuestion);
@@ -40,21 +40,21 @@ internal static class RestartJson
     private static void WriteUnit(Utf8JsonWriter json, UnitRestart unit)
     {
         json.WriteString("id", unit.Id);
-        json.Number("boot", unit.BootSeconds);
-        json.Number("budget", unit.Switch?.BudgetWatts);
+        json.Number("bootSeconds", unit.BootSeconds);
+        json.Number("budgetWatts", unit.Switch?.BudgetWatts);
         json.WriteNumber("waves", unit.Waves);
-        json.Number("peak", unit.Peak.Watts);
-        json.Number("peakAt", unit.Peak.Seconds);
+        json.Number("peakWatts", unit.Peak.Watts);
+        json.Number("peakAtSeconds", unit.Peak.Seconds);
         json.WriteBoolean("peakWhole", unit.Peak.Whole);
-        json.Number("supply", unit.PeakSupplyWatts);
-        json.Number("supplyRated", unit.Switch?.Switch.Supply?.Rated?.Value.Value);
+        json.Number("supplyWatts", unit.PeakSupplyWatts);
+        json.Number("supplyRatedWatts", unit.Switch?.Switch.Supply?.Rated?.Value.Value);
         json.Each("ports", unit.Ports, port =>
         {
             json.WriteString("id", port.Port.Id);
             json.WriteString("port", port.Port.Port.Ref.ToString());
             json.WriteNumber("wave", port.Wave);
-            json.Number("on", port.Dark ? null : port.OnSeconds);
-            json.Number("up", port.Dark ? null : port.UpSeconds);
+            json.Number("onSeconds", port.Dark ? null : port.OnSeconds);
+            json.Number("upSeconds", port.Dark ? null : port.UpSeconds);
             json.WriteBoolean("known", port.UpKnown);
         });
         json.Each("steps", RestartPeaks.Steps(unit.Ports), step =>

@@ -12,9 +12,9 @@ internal static class FolderStudy
     /// <summary>Studies every file.</summary>
     /// <param name="folder">The folder they lie in.</param>
     /// <param name="files">The job files.</param>
-    /// <param name="with">The models and what is wanted.</param>
+    /// <param name="with">The models, what is wanted and what the firm charges.</param>
     /// <param name="done">Told once for every job that is through; from any thread.</param>
-    public static StudiedFolder Run(string folder, IReadOnlyList<string> files, (Catalogue Models, StudyRequest Request) with, Action done)
+    public static StudiedFolder Run(string folder, IReadOnlyList<string> files, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with, Action done)
     {
         var studied = new StudiedJob[files.Count];
         Parallel.For(0, files.Count, at =>
@@ -25,11 +25,11 @@ internal static class FolderStudy
         return StudiedFolder.Of(folder, with.Request.On, studied);
     }
 
-    private static StudiedJob Study(StudiedJob job, (Catalogue Models, StudyRequest Request) with)
+    private static StudiedJob Study(StudiedJob job, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with)
     {
         try
         {
-            var read = JobFile.Read(job.File, with.Models);
+            var read = JobFile.Read(job.File, with.Models, with.Rates);
             job = job with { Job = read.Value?.Name, Findings = read.Findings.Count };
             if (!read.Ok)
                 return job with { NotWorked = FindingsReport.Counts(read.Findings) };

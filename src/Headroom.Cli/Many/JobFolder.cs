@@ -1,21 +1,29 @@
+using System.IO.Enumeration;
+
 namespace Headroom.Cli.Many;
 
 /// <summary>Finds the job files below a folder.</summary>
 internal static class JobFolder
 {
-    private const int LookAt = 40;
+    private const int LookAt = 4096;
+
+    private static readonly EnumerationOptions Below = new() { RecurseSubdirectories = true, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System };
 
     /// <summary>Whether a folder is one job rather than a place where jobs lie.</summary>
     public static bool IsOfMany(string name) => Directory.Exists(name) && !File.Exists(Path.Combine(name, "job.yaml"));
 
-    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues.</summary>
+    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues or rates.</summary>
     /// <param name="folder">The folder.</param>
-    public static IReadOnlyList<string> Files(string folder) =>
-    [
-        .. Directory.EnumerateFiles(folder, "*.yaml", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System })
-            .Where(file => Path.GetFileName(file) == "job.yaml" || !IsCatalogue(file))
-            .Order(StringComparer.Ordinal),
-    ];
+    /// <remarks>A folder that is only a link is not gone into: it may lead back up, and its jobs would be worked out again and again.</remarks>
+    public static IReadOnlyList<string> Files(string folder)
+    {
+        var found = new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), Below)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => !entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
+        };
+        return [.. found.Where(file => Path.GetFileName(file) == "job.yaml" || !IsCatalogue(file)).Order(StringComparer.Ordinal)];
+    }
 
     /// <summary>What a person would call a job: its file from the folder on, and for a folder of its own that folder.</summary>
     public static string NameOf(string folder, string file)
@@ -29,7 +37,11 @@ internal static class JobFolder
     {
         try
         {
-            return File.ReadLines(file).Take(LookAt).Any(line => line.StartsWith("catalogue:", StringComparison.Ordinal));
+            var start = new char[LookAt];
+            using var text = new StreamReader(file);
+            var read = text.ReadBlock(start);
+            var begin = $"\n{start.AsSpan(0, read)}";
+            return begin.Contains("\ncatalogue:", StringComparison.Ordinal) || begin.Contains("\nrates:", StringComparison.Ordinal);
         }
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
         {

@@ -1,6 +1,6 @@
 namespace Headroom.Cli.Many;
 
-/// <summary>Says on a terminal how far many jobs are, once that takes more than a second; elsewhere it says nothing.</summary>
+/// <summary>Says on a terminal how far many jobs, or other things, are, once that takes more than a second; elsewhere it says nothing.</summary>
 internal sealed class Progress : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
@@ -8,6 +8,7 @@ internal sealed class Progress : IDisposable
 
     private readonly TextWriter _to;
     private readonly int _all;
+    private readonly string _things;
     private readonly Timer? _timer;
     private readonly Lock _pen = new();
     private int _done;
@@ -15,11 +16,12 @@ internal sealed class Progress : IDisposable
 
     /// <summary>Begins.</summary>
     /// <param name="to">The messages.</param>
-    /// <param name="all">How many jobs there are.</param>
+    /// <param name="all">How many there are.</param>
     /// <param name="isTerminal">Whether somebody looks on.</param>
-    public Progress(TextWriter to, int all, bool isTerminal)
+    /// <param name="things">What they are.</param>
+    public Progress(TextWriter to, int all, bool isTerminal, string things = "jobs")
     {
-        (_to, _all) = (to, all);
+        (_to, _all, _things) = (to, all, things);
         if (isTerminal)
             _timer = new Timer(_ => Say(), null, Patience, Step);
     }
@@ -33,7 +35,7 @@ internal sealed class Progress : IDisposable
         lock (_pen)
         {
             _said = true;
-            _to.Write($"\r{Volatile.Read(ref _done)} of {_all} jobs");
+            _to.Write($"\r{Volatile.Read(ref _done)} of {_all} {_things}");
             _to.Flush();
         }
     }
@@ -46,7 +48,7 @@ internal sealed class Progress : IDisposable
             ended.WaitOne();
         if (!_said)
             return;
-        _to.Write($"\r{new string(' ', $"{_all} of {_all} jobs".Length)}\r");
+        _to.Write($"\r{new string(' ', $"{_all} of {_all} {_things}".Length)}\r");
         _to.Flush();
     }
 }

@@ -72,7 +72,8 @@ internal static class CompareSheet
         More(page, entries.Count);
     }
 
-    private static string Left(EntryChange change, ShownUnits units)
+    /// <summary>What is left before and after a change, with its unit.</summary>
+    public static string Left(EntryChange change, ShownUnits units)
     {
         var unit = units.Of(change.After.Unit);
         if (change.Before.Unit != change.After.Unit || change.Before.Left is null || change.After.Left is null)

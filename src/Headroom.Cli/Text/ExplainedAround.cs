@@ -10,7 +10,7 @@ internal static class ExplainedAround
     public static void Write(Page page, LedgerEntry entry, ShownUnits units)
     {
         page.Gap();
-        Each(page, "holds", entry.Story.Holds(entry).Select(holds => Tell(holds, units)));
+        Each(page, "holds", entry.Story.Holds(entry).Select(holds => Tell(holds, entry.Studied, units)));
         foreach (var group in entry.Beside.GroupBy(row => row.Group))
             Each(page, group.Key, group.Select(row => Tell(row, units.Of(entry.Unit))));
         Each(page, "mends", entry.Advice);
@@ -27,12 +27,13 @@ internal static class ExplainedAround
             page.Labelled(index == 0 ? label : "", text, Explanation.Indent, Explanation.Label);
     }
 
-    private static string Tell(Holds holds, ShownUnits units)
+    private static string Tell(Holds holds, Verdict verdict, ShownUnits units)
     {
         var unit = units.Of(holds.Unit);
         var from = holds.UpTo ? "up to" : "from";
         var on = holds.UpTo ? "" : " on";
-        var limit = unit.Value(holds.AtLimit) is { } atLimit ? $"{from} {Numbers.Show(atLimit, unit.Symbol)}{on}" : "no value reaches the limit";
+        // Of what is short no value is said to keep the limit; of the rest none leads up to it.
+        var limit = unit.Value(holds.AtLimit) is { } atLimit ? $"{from} {Numbers.Show(atLimit, unit.Symbol)}{on}" : verdict == Verdict.Short ? "no value of it alone mends this" : "no value reaches the limit";
         var reserve = holds.AtReserve != holds.AtLimit && unit.Value(holds.AtReserve) is { } atReserve ? $", with its reserve {from} {Numbers.Show(atReserve, unit.Symbol)}{on}" : "";
         var now = unit.Value(holds.Now) is { } value ? $" (now {Numbers.Show(value, unit.Symbol)})" : "";
         return $"{holds.Input}: {limit}{reserve}{now}";

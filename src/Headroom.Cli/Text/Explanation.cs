@@ -31,13 +31,13 @@ internal static class Explanation
         ExplainedFigures.Write(page, entry, request.Units);
         WriteWorking(page, entry.Story.Work(entry), request);
         ExplainedAround.Write(page, entry, request.Units);
-        WriteSource(page, entry.Story.Work(entry));
+        WriteSource(page, entry.Story.Work(entry), request);
     }
 
     private static void WriteFigure(Page page, Figure figure, ExplainRequest request)
     {
         var unit = request.Units.Of(figure.Unit);
-        var value = unit.Value(figure.Value) is { } number ? Numbers.Show(number, unit.Symbol) : "unknown";
+        var value = unit.Value(figure.Value) is { } number ? Numbers.WithUnit(SheetFigures.Shown(number, unit.Value(figure.UpTo)), unit.Symbol) : "unknown";
         page.Gap();
         page.Edges(figure.Id, value);
         page.Labelled("what", figure.What, Indent, Label);
@@ -45,7 +45,7 @@ internal static class Explanation
             page.Labelled("ask", question, Indent, Label);
         var working = figure.Work();
         WriteWorking(page, working, request);
-        WriteSource(page, working);
+        WriteSource(page, working, request);
     }
 
     // The id is never cut: it is what a person copies. What it says goes below it when both do not fit.
@@ -86,9 +86,9 @@ internal static class Explanation
             page.Labelled("", "The working is in metric units, as the formula holds in them.", Indent, Label);
     }
 
-    private static void WriteSource(Page page, Working working)
+    private static void WriteSource(Page page, Working working, ExplainRequest request)
     {
         if (working.Source.Length > 0)
-            page.Labelled("source", working.Source, Indent, Label);
+            page.Labelled("source", request.Shorten(working.Source), Indent, Label);
     }
 }

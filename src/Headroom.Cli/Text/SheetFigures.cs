@@ -51,6 +51,9 @@ internal static class SheetFigures
             page.Paragraph($"{page.Pen.Mark(Verdict.Unknown)} {question}", 2, 4);
     }
 
+    /// <summary>A number, or a range as files write one.</summary>
+    public static string Shown(double value, double? upTo) => upTo is { } most ? string.Join("..", Numbers.Together([value, most])) : Numbers.Show(value);
+
     // A column as wide as its widest text, up to so much.
     private static Func<string, string> Cell(Pen pen, int most, string[] texts)
     {
@@ -60,7 +63,7 @@ internal static class SheetFigures
 
     private static void WriteFigure(Page page, string name, Figure figure, ShownUnit unit)
     {
-        var value = unit.Value(figure.Value) is { } number ? $"{Columns.Right(Numbers.Show(number), WidestValue)} {page.Pen.Plain(unit.Symbol)}" : Columns.Right("unknown", WidestValue);
+        var value = unit.Value(figure.Value) is { } number ? $"{Columns.Right(Shown(number, unit.Value(figure.UpTo)), WidestValue)} {page.Pen.Plain(unit.Symbol)}" : Columns.Right("unknown", WidestValue);
         page.Line(Columns.Fit($"  {name}{value}", Pen.Columns, page.Pen.Cut));
     }
 }

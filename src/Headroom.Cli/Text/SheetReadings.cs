@@ -46,7 +46,12 @@ internal static class SheetReadings
         var spread = unit.Difference(reading.PlusMinus) is { } half ? " " + Numbers.Spread(half, "") : "";
         var most = reading.UpperBound ? "at most " : "";
         var on = reading.On is { } day ? $" on {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "";
-        var with = reading.Instrument is { } instrument ? $", {instrument}" : "";
-        return $"{reading.Where}  {most}{Numbers.Show(unit.Value(reading.Value)!.Value)}{spread} {unit.Symbol}{on}{with}";
+        return $"{reading.Where}  {most}{Numbers.Show(unit.Value(reading.Value)!.Value)}{spread} {unit.Symbol}{on}{How(reading)}";
+    }
+
+    private static string How(Reading reading)
+    {
+        string?[] parts = [reading.Instrument, reading.Pair is { } pair ? $"pair {pair}" : null, reading.Method, reading.Direction, reading.While];
+        return string.Concat(parts.OfType<string>().Select(part => ", " + part));
     }
 }

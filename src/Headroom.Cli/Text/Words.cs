@@ -21,16 +21,8 @@ internal static class Words
     public static string Or(IReadOnlyList<string> words) =>
         words.Count < 2 ? string.Concat(words) : string.Join(", ", words.SkipLast(1)) + " or " + words[^1];
 
-    /// <summary>A text as a sentence of its own: a full stop at its end, its first letter large unless a name such as <c>ap-1</c> stands there.</summary>
-    public static string Sentence(string text)
-    {
-        text = text.Trim();
-        if (text.Length == 0)
-            return text;
-        var end = text[^1] is '.' or '?' or '!' ? "" : ".";
-        var first = text.Split(' ')[0].TrimEnd(',', ';', ':', '.');
-        return (first.All(char.IsLetter) ? char.ToUpperInvariant(text[0]) : text[0]) + text[1..] + end;
-    }
+    /// <summary>A text as a sentence of its own.</summary>
+    public static string Sentence(string text) => LedgerInWords.Sentence(text);
 
     /// <summary>A word as it is typed in a shell: in quotation marks where it holds a space.</summary>
     public static string Quoted(string word) => word.Contains(' ') ? $"\"{word}\"" : word;

@@ -35,6 +35,9 @@ public sealed record Body(
     /// <summary>Mean time between failures as its maker declares it [s]; null when not known.</summary>
     public Given<Seconds>? BetweenFailures { get; init; }
 
+    /// <summary>How long its maker or seller stands in for it [s]; null when not known.</summary>
+    public Given<Seconds>? Warranty { get; init; }
+
     /// <summary>Height of its feet, which keep a gap free below it [m]; null when not known, 0 for none.</summary>
     public Given<Metres>? Feet { get; init; }
 }

@@ -25,4 +25,7 @@ public sealed record Design(
 {
     /// <summary>Panels, shelves, outlets and the like that are bought for it, by id.</summary>
     public IReadOnlyList<Fitting> Fittings { get; init; } = [];
+
+    /// <summary>What of the building it changes; null for nothing.</summary>
+    public BuildingChange? Building { get; init; }
 }

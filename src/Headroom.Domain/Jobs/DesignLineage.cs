@@ -33,6 +33,7 @@ public static class DesignLineage
         Uplinks = over.Uplinks ?? (over.Removed.Contains("uplinks") ? [] : under.Uplinks),
         Fittings = Merge(under.Fittings, over.Fittings, over.Removed, (f => f.Id, (_, mine) => mine)),
         Patch = Merge(under.Patch, over.Patch, over.Removed, (p => p.What, (_, mine) => mine)),
+        Building = under.Building is { } below ? over.Building?.Over(below) ?? below : over.Building,
         Removed = [],
     };
 
@@ -62,18 +63,23 @@ public static class DesignLineage
     {
         Model = over.Model ?? under.Model,
         Supply = over.Supply ?? (over.Model is null || over.Model == under.Model ? under.Supply : null),
-        Standing = over.Standing.Over(under.Standing),
+        Standing = Stands((over.Standing, over.Model), (under.Standing, under.Model)),
         FedBy = over.FedBy ?? under.FedBy,
         Level = over.Level ?? under.Level,
         Fan = over.Fan ?? under.Fan,
+        Air = over.Air ?? under.Air,
         Setting = over.Setting.Over(under.Setting),
         PassivePorts = over.PassivePorts ?? under.PassivePorts,
     };
 
+    // Another model is another unit: it was not put in on the day of the one before.
+    private static Standing Stands((Standing Standing, string? Model) over, (Standing Standing, string? Model) under) => over.Standing.Over(
+        over.Model is null || over.Model == under.Model ? under.Standing : under.Standing with { Since = null });
+
     private static PlacedInjector InjectorOver(PlacedInjector under, PlacedInjector over) => over with
     {
         Model = over.Model ?? under.Model,
-        Standing = over.Standing.Over(under.Standing),
+        Standing = Stands((over.Standing, over.Model), (under.Standing, under.Model)),
         FedBy = over.FedBy ?? under.FedBy,
         From = over.From.Count > 0 ? over.From : under.From,
     };
@@ -81,7 +87,7 @@ public static class DesignLineage
     private static PlacedStandby StandbyOver(PlacedStandby under, PlacedStandby over) => over with
     {
         Model = over.Model ?? under.Model,
-        Standing = over.Standing.Over(under.Standing),
+        Standing = Stands((over.Standing, over.Model), (under.Standing, under.Model)),
         BatteryAge = over.BatteryAge ?? under.BatteryAge,
         Wanted = over.Wanted ?? under.Wanted,
         Also = over.Also ?? under.Also,

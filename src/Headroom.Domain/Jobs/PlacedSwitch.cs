@@ -25,4 +25,7 @@ public sealed record PlacedSwitch(
 {
     /// <summary>The fan model put in place of the maker's; null when nothing was changed.</summary>
     public string? Fan { get; init; }
+
+    /// <summary>What was changed in the way of its air; null when nothing was.</summary>
+    public AirwayChange? Air { get; init; }
 }

@@ -70,6 +70,9 @@ public sealed record Policy(
     /// <summary>What may fail, and how long; null when nobody set anything.</summary>
     public FailureRules? Failures { get; init; }
 
+    /// <summary>What changes with the years; null when nobody wrote it.</summary>
+    public YearsPolicy? Years { get; init; }
+
     /// <summary>What is wanted of an outage of the mains.</summary>
     public OutagePolicy Outage { get; init; } = OutagePolicy.None;
 

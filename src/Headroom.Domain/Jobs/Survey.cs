@@ -26,9 +26,6 @@ public sealed record Survey(
     /// <summary>Lines that lead out of the house.</summary>
     public IReadOnlyList<Line> Lines { get; init; } = [];
 
-    /// <summary>What stands between the job and the line.</summary>
-    public LineBoxes Line { get; init; } = LineBoxes.None;
-
     /// <summary>Equipment of the client's own that is heard.</summary>
     public IReadOnlyList<Noise> Noises { get; init; } = [];
 

@@ -10,6 +10,9 @@ namespace Headroom.Domain.Ledgers;
 /// <param name="Work">Works it out on demand.</param>
 public sealed record Figure(string Id, string Subject, string What, double? Value, string Unit, string? Question, Func<Working> Work)
 {
+    /// <summary>The upper end where it is a range, of which the value is the lower; null for one value.</summary>
+    public double? UpTo { get; init; }
+
     /// <summary>True when it is for the firm's own eyes: papers for the client leave it out.</summary>
     public bool Inside { get; init; }
 }

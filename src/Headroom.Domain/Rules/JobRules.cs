@@ -22,6 +22,7 @@ public static class JobRules
         RangeRules.Check(job, slips);
         CableRules.Check(names, slips);
         PolicyRules.Check(job.Policy, slips);
+        YearsRules.Check(job.Policy, catalogue, slips);
         TrafficRules.Check(names, slips);
         OutageRules.Check(names, slips);
         AddressRules.Check(names, slips);
@@ -52,6 +53,8 @@ public static class JobRules
         ModuleRules.Check(view, names, slips);
         RackRules.Check(view, names, slips);
         StackRules.Check(view, slips);
+        if (view.Whole.Building is { } building)
+            BuildingRules.Check(building, (view.Whole, names), slips);
     }
 
     private static void Ask(JobNames names, IReadOnlyList<DesignView> views, Slips slips)

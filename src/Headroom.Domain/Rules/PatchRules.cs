@@ -12,10 +12,8 @@ internal static class PatchRules
         foreach (var patch in view.Whole.Patch)
             What(patch, names, slips);
         if (names.Designs.TryGetValue(view.Whole.Id, out var written))
-            Twice(written.Patch.Select(p => (p.What, p.To.ToString(), p.At)), slips);
-        var cords = view.Whole.Patch.Select(p => (p.What, p.To.ToString(), p.At));
-        var links = view.Uplinks.Where(u => u.Drop is not null).Select(u => (u.Drop!, $"the uplink {u.From} to {u.To}", u.At));
-        Twice(cords.Concat(links), slips);
+            Twice(written.Patch, [], slips);
+        Twice(view.Whole.Patch, view.Uplinks, slips);
     }
 
     private static void What(Patch patch, JobNames names, Slips slips)
@@ -40,15 +38,21 @@ internal static class PatchRules
         "only an endpoint without a drop is patched by its own id",
         $"Patch the drop: '{drop}: {patch.To}', or take the drop out of the endpoint.");
 
-    private static void Twice(IEnumerable<(string What, string To, Place At)> cords, Slips slips)
+    private static void Twice(IReadOnlyList<Patch> patches, IReadOnlyList<Uplink> uplinks, Slips slips)
     {
         var first = new Dictionary<string, string>();
-        foreach (var (what, to, at) in cords)
+        foreach (var patch in patches)
+            Once(first, patch.What, patch.To.ToString(), patch.At);
+        foreach (var link in uplinks)
         {
-            if (first.TryAdd(what, to))
-                continue;
-            var said = new Said($"'{what}' is patched to {first[what]} and to {to}", "a drop or endpoint is patched once", "Take one of the two out.");
-            slips.Add(RuleCodes.DropTwice, at, said, what);
+            if (link.Drop is { } drop)
+                Once(first, drop, $"the uplink {link.From} to {link.To}", link.At);
+        }
+
+        void Once(Dictionary<string, string> first, string what, string to, Place at)
+        {
+            if (!first.TryAdd(what, to))
+                slips.Add(RuleCodes.DropTwice, at, new($"'{what}' is patched to {first[what]} and to {to}", "a drop or endpoint is patched once", "Take one of the two out."), what);
         }
     }
 }

@@ -164,6 +164,9 @@ public static class RuleCodes
     /// <summary>Ports of a higher priority are switched off before those of a lower one.</summary>
     public static RuleCode ShedOrder { get; } = Wrong("RUL077", "Ports of a higher priority are switched off before those of a lower one.");
 
+    /// <summary>Something is to be added over the years that is neither a kind of endpoint nor a model.</summary>
+    public static RuleCode UnknownAdded { get; } = Wrong("RUL078", "Something is to be added over the years that is neither a kind of endpoint nor a model of one.");
+
     /// <summary>A unit is stacked on one that is not there, or on itself.</summary>
     public static RuleCode StackedOn { get; } = Wrong("RUL080", "A unit is stacked on one that the design does not have, or in a ring.");
 
@@ -187,6 +190,9 @@ public static class RuleCodes
 
     /// <summary>An offer holds amounts of two currencies.</summary>
     public static RuleCode TwoCurrencies { get; } = Wrong("RUL087", "An offer holds amounts of two currencies.");
+
+    /// <summary>A design changes something of the building that the survey does not have.</summary>
+    public static RuleCode UnknownChanged { get; } = Wrong("RUL088", "A design changes something of the building that the survey does not have.");
 
     /// <summary>A copper run is longer than the cabling standards allow.</summary>
     public static RuleCode LongRun { get; } = Ask("RUL101", "A copper run is longer than the cabling standards allow.");
@@ -249,8 +255,8 @@ public static class RuleCodes
         UnitWithoutModel, UnknownCabinet, LikeRing, NoSuchPort, PortNotSaid, PortTaken,
         DropTwice, DropShared, PatchedBesideDrop, NoPassive, NoSuchLevel,
         UplinkRing, UnitFull, ModulesDiffer, ModuleNotForPort, OtherCable, MixedRun, UnknownFan, FanVolts, OutsideSpace, RackTooTall, OutsideRack,
-        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder,
-        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, LongRun, ShortRun,
+        UnitsOverlap, NoExtent, RangeReversed, EarInWall, WallBetween, DoorBeyondWall, UnknownRecorded, ParityTakesAll, HotBeyondAll, UnknownKept, ShedOrder, UnknownAdded,
+        StackedOn, RangesMeet, RangeOutside, VlanTwice, KindTwice, NamePattern, UnknownTax, TwoCurrencies, UnknownChanged, LongRun, ShortRun,
         NumberingGap, HardwareTwice, HardwareOdd, OddTemperature, NotPatched,
         LimitBelowBackground, CountedAndNamed, CopperClad, OldReading, ReadingTwice,
         FromIsTo, CableTooWarm, UnknownPriced, UnknownLine, UnknownFleet,

@@ -15,6 +15,8 @@ public static class Binder
     /// <exception cref="ArgumentException">A name is not in the catalogue: the job was not checked.</exception>
     public static BoundDesign Bind(Job job, Catalogue catalogue, Design design, IReadOnlyList<CountAs> counts)
     {
+        if (design.Building is { } building)
+            job = job with { Survey = building.In(job.Survey) };
         var racks = job.Survey.Racks.ToDictionary(rack => rack.Id, rack => rack.In);
         var switches = design.Switches.Select(placed => Switch(placed, catalogue, racks, counts)).ToList();
         var injectors = design.Injectors

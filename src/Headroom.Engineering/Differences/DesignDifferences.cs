@@ -18,6 +18,7 @@ public static class DesignDifferences
         .. Units(before.Standby, after.Standby, unit => (unit.Id, unit.Model), Standby),
         .. Patches(before.Patch, after.Patch),
         .. Uplinks(before.Uplinks ?? [], after.Uplinks ?? []),
+        .. BuildingDifferences.Of(before.Building, after.Building),
     ];
 
     private static IEnumerable<DesignDifference> Units<T>(
@@ -47,10 +48,17 @@ public static class DesignDifferences
         Changed("supply", before.Supply ?? "the model's first", after.Supply ?? "the model's first"),
         Standing(before.Standing, after.Standing),
         Changed("fed by", before.FedBy ?? "mains", after.FedBy ?? "mains"),
+        Changed("fan", before.Fan ?? "the maker's", after.Fan ?? "the maker's"),
+        Changed("way of its air", Airway(before.Air), Airway(after.Air)),
         Changed("level", before.Level?.ToString(Invariant), after.Level?.ToString(Invariant)),
         .. Setting(before.Setting, after.Setting),
         Changed("passive ports", Ports(before.PassivePorts), Ports(after.PassivePorts)),
     ];
+
+    private static string Airway(AirwayChange? air) => air is null ? "as made" : string.Join(" and ", new[]
+    {
+        air.FreeThen is { } free ? $"grille opened to {free.Written}" : null, air.GapThen is { } gap ? $"moved to a gap of {gap.Written}" : null,
+    }.OfType<string>());
 
     private static IEnumerable<string?> Injector(PlacedInjector before, PlacedInjector after) =>
     [

@@ -15,10 +15,12 @@ internal static class FanChanges
     /// <summary>The change that a design writes of a switch; null when it writes none.</summary>
     public static FanChange? Of(BoundSwitch s, Catalogue catalogue)
     {
-        if (s.Placed.Fan is not { } id || !catalogue.Fans.TryGetValue(id, out var put))
+        var own = s.Model.Fan is { } name ? catalogue.Fans.GetValueOrDefault(name) : null;
+        var put = s.Placed.Fan is { } id ? catalogue.Fans.GetValueOrDefault(id) : own;
+        if (s.Placed.Fan is null && s.Placed.Air is null || s.Placed.Fan is not null && put is null)
             return null;
-        if (s.Model.Fan is not { } name || !catalogue.Fans.TryGetValue(name, out var own))
-            return new(null, put) { Question = $"which fan has {s.Model.Id}? read the label: volts, amperes, size, wires" };
+        if (own is null || put is null)
+            return new(null, put) { Airway = s.Placed.Air, Question = $"which fan has {s.Model.Id}? read the label: volts, amperes, size, wires" };
         var volts = own.Rated.Value.Value;
         var fit = FanVolts.Fit(put.Rated.Value.Value, volts, put.Start?.Value.Value);
         var change = new FanChange(own, put)
@@ -26,6 +28,7 @@ internal static class FanChanges
             Fit = fit,
             Speed = FanVolts.SpeedRatio(put.Rated.Value.Value, volts),
             Misfits = Misfits(own, put),
+            Airway = s.Placed.Air,
         };
         return WithAir(change, s);
     }
@@ -46,17 +49,28 @@ internal static class FanChanges
         var (count, top) = (s.Model.Sound?.Fans, s.Model.Sound?.Levels is { Count: > 0 } levels ? levels[^1].Flow : null);
         if (count is not > 0 || top is not { } moved || moved.Value.Value <= 0)
             return change with { Question = $"how much air does {s.Model.Id} move at its highest level, and with how many fans? without it nobody knows what another fan leaves of it" };
-        if (CurveOf(change.Own!) is not { } own || CurveOf(change.Put) is not { } put)
-            return change with { Question = $"what pressure and flow has {(CurveOf(change.Own!) is null ? change.Own!.Id : change.Put.Id)}? a fan without a curve is a guess" };
+        if (CurveOf(change.Own!) is not { } own || CurveOf(change.Put!) is not { } put)
+            return change with { Question = $"what pressure and flow has {(CurveOf(change.Own!) is null ? change.Own!.Id : change.Put!.Id)}? a fan without a curve is a guess" };
         var each = moved.Value.Value / SecondsPerHour / count.Value;
         if (AirPath.ResistanceOf(own, each) is not { } path)
             return change with { Question = $"{s.Model.Id} is said to move more air than its fans {change.Own!.Id} do in free air: which of the two is wrong?" };
-        var there = change.Speed is > 0 and var speed ? AirPath.Meet(put.AtSpeed(speed), path).Flow : 0;
+        var then = path;
+        if (change.Airway is { } airway)
+        {
+            if (AirwayResistance.Of(airway, s.Id, out var question) is not { } opening)
+                return change with { Question = question };
+            if (opening.Before > path)
+                return change with { Question = $"the opening of one fan of {s.Id} is said to take more than its whole way of air: which of 'opening', 'grille' and 'gap' is wrong, or is 'flow' of {s.Model.Id}?" };
+            then = path - opening.Before + opening.Then;
+        }
+
+        var there = change.Speed is > 0 and var speed ? AirPath.Meet(put.AtSpeed(speed), then).Flow : 0;
         return change with
         {
             Resistance = path,
+            ResistanceThen = then,
             Flows = (each, there),
-            Decibels = change.Put.Power?.Value.Value - change.Own!.Power?.Value.Value
+            Decibels = change.Put!.Power?.Value.Value - change.Own!.Power?.Value.Value
                 + (change.Speed is > 0 and var turned && turned != 1 ? FanLaws.LevelChange(turned) : 0),
         };
     }

@@ -24,7 +24,7 @@ internal static class FanEntries
             Discipline = HeatLedger.Discipline,
             Subject = unit.Unit.Id,
             Quantity = "fan",
-            What = "air of a changed fan",
+            What = change.Airway is null ? "air of a changed fan" : "air of a changed way",
             Unit = "m³/h",
             Kind = "air",
             Sense = Sense.AtLeast,
@@ -35,7 +35,7 @@ internal static class FanEntries
             Question = verdict == Verdict.Unknown ? change.Question : null,
             Assumed = ["air of one fan at full speed; the path behind it taken from what the maker's fan moves"],
             Cautions = [CautionTable.OpenCase],
-            Advice = verdict is Verdict.Short or Verdict.Tight ? ["leave the maker's fan in: move the switch, or take a quieter model"] : [],
+            Advice = verdict is Verdict.Short or Verdict.Tight ? [change.Airway is not null && change.Put == change.Own ? "leave the way of the air as it was made" : "leave the maker's fan in: move the switch, or take a quieter model"] : [],
             Story = new FanStory(unit, change),
         };
     }

@@ -28,6 +28,7 @@ public static class HeatLedger
                 entries.Add(FanEntries.Of(unit, change, air));
         }
 
+        new DeviceAir(result, temperature).AddTo(entries);
         return entries;
     }
 }

@@ -27,6 +27,7 @@ internal static class InletWorking
         if (result.Altitude > ThermalClass.From)
             steps.Add(new("rating at this height", $"less 1 K for each 300 m of {Words.Of(result.Altitude)} m above 900 m", unit.Most, "°C"));
         inputs.Add(reserve);
+        steps.AddRange(LifeFigures.StepsOf(unit));
         return new(
             "inlet = air of the place + rise of its cabinet + f / (1 − f) · rise of its own air; of a cupboard: air around it + rise, P = ρ c V ΔT + U A ΔT; what is written of it and what is worked out: the higher counts",
             inputs, steps,

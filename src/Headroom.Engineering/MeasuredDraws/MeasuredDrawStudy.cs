@@ -1,3 +1,4 @@
+using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Engineering.Binding;
 
@@ -22,10 +23,20 @@ public static class MeasuredDrawStudy
         var here = own.Select(reading => endpoints.TryGetValue(reading.Where, out var endpoint)
             ? new FirmReading(bound.Job.Name, endpoint.Model.Id, DrawModes.Named(endpoint.Endpoint.Mode ?? reading.While), reading.Value, reading.At)
             : null).OfType<FirmReading>();
+        var fitted = Fitted(here.Concat(firm), id => bound.Endpoints.FirstOrDefault(endpoint => endpoint.Model.Id == id)?.Model);
+        return fitted.Count == 0 ? null : new MeasuredDrawResult(fitted);
+    }
+
+    /// <summary>Fits each model in each mode.</summary>
+    /// <param name="readings">What was read.</param>
+    /// <param name="find">The model of a name; null when it is not known, and its readings are left.</param>
+    /// <returns>The fits, in the order in which models were first read.</returns>
+    internal static List<FittedDraw> Fitted(IEnumerable<FirmReading> readings, Func<string, EndpointModel?> find)
+    {
         var fitted = new List<FittedDraw>();
-        foreach (var group in here.Concat(firm).GroupBy(reading => reading.Model))
+        foreach (var group in readings.GroupBy(reading => reading.Model))
         {
-            if (bound.Endpoints.FirstOrDefault(endpoint => endpoint.Model.Id == group.Key)?.Model is not { } model)
+            if (find(group.Key) is not { } model)
                 continue;
             foreach (var mode in group.GroupBy(reading => DrawModes.Of(model, reading.Mode)))
             {
@@ -34,7 +45,7 @@ public static class MeasuredDrawStudy
             }
         }
 
-        return fitted.Count == 0 ? null : new MeasuredDrawResult(fitted);
+        return fitted;
     }
 
     private static FittedDraw Fit((string Model, string Mode) of, IEnumerable<FirmReading> readings, double nameplate)

@@ -21,7 +21,7 @@ public sealed record AfterwardsSum(decimal? Hours, decimal? Revenue, decimal? Co
             return null;
         decimal? In(Headroom.Domain.Quantities.Given<Amount>? price) => price is { } given && given.Value.Currency == result.Currency ? given.Value.Amount : null;
         var hours = (decimal?)after.Hours?.Value.Value / 3600;
-        var work = hours * In(result.Terms.Labour?.HourCost);
+        var hour = In(result.Terms.Labour?.HourCost);
         decimal? visits = after.Visits is { } count ? count * (In(after.Visit) ?? 0) : 0;
         decimal? variationCost = 0, variationPrice = 0;
         foreach (var variation in after.Variations)
@@ -31,8 +31,15 @@ public sealed record AfterwardsSum(decimal? Hours, decimal? Revenue, decimal? Co
         }
 
         var offered = result.NotKnown.Any(line => line.Net is null) ? null : (decimal?)result.Offer.Net;
-        var question = hours is null ? "how many hours did it take?" : work is null ? "what does an hour cost? write 'hour cost'"
+        var question = hours is null ? "how many hours did it take?" : hour is null ? "what does an hour cost? write 'hour cost'"
             : In(after.Material) is null ? "what did the goods cost in the end?" : variationCost is null || variationPrice is null ? "what did each variation cost, and what was charged?" : result.NotKnown.FirstOrDefault(line => line.Net is null)?.Question;
-        return new AfterwardsSum(hours, offered + variationPrice, work + In(after.Material) + visits + variationCost, question);
+        return Of(new AfterwardsParts(hours, hour, In(after.Material), visits) { Offered = offered, VariationPrice = variationPrice, VariationCost = variationCost }, question);
     }
+
+    /// <summary>Adds up what is known of a job. Source: arithmetic.</summary>
+    /// <param name="parts">What it took and brought, in one currency.</param>
+    /// <param name="question">What is missing; null when nothing.</param>
+    /// <returns>What the job made; null stays null.</returns>
+    public static AfterwardsSum Of(AfterwardsParts parts, string? question) =>
+        new(parts.Hours, parts.Offered + parts.VariationPrice, parts.Hours * parts.HourCost + parts.Material + parts.Visits + parts.VariationCost, question);
 }

@@ -68,8 +68,8 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
         if (port.LeastVolts is not { } least || port.In(port.Worst).DeviceWatts is not { } watts || port.LoopOhms is not { } ohms || port.SourceVolts is not { } volts)
             return [];
         var wanted = Wanted(least, reserve);
-        var rows = new List<Holds>(3);
-        if (port.Endpoint.Run?.Longest is { } piece)
+        var rows = new List<Holds>();
+        foreach (var piece in (port.Endpoint.Run?.Pieces ?? []).Where(piece => !piece.Cord && piece.Metres is not null))
         {
             rows.Add(new($"length of {piece.Name}", "m", piece.Metres, LongestMetres(port, piece, least), LongestMetres(port, piece, wanted)));
             rows.Add(new($"air around {piece.Name}", "°C", piece.Celsius, WarmestCelsius(piece, least), WarmestCelsius(piece, wanted)));

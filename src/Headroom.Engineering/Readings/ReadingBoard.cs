@@ -7,7 +7,7 @@ namespace Headroom.Engineering.Readings;
 internal sealed class ReadingBoard(Job job)
 {
     // Half the interval of a hand instrument where none was written: common practice, no source.
-    private const double AssumedInstrumentShare = 0.02;
+    internal const double AssumedInstrumentShare = 0.02;
 
     private readonly HashSet<Reading> _placed = [];
 

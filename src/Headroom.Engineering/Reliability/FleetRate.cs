@@ -47,8 +47,13 @@ internal sealed class FleetRate(FleetRow row, Body? body)
     /// <summary>Spares wanted; null when something is not known.</summary>
     public int? Needed => row.Units is { } units && LeadHours is { } lead && Belief is { } belief ? SpareParts.Needed(belief, units * lead, Certainty) : null;
 
+    /// <summary>Where the numbers of units and failures were counted.</summary>
+    public string CountedIn { get; init; } = "fleet";
+
     /// <summary>Hot and cool records; null when it is not written which of the units stood hot, or all did or none.</summary>
-    public (FieldRecord Hot, FieldRecord Cool)? Strata => Seen is { } seen && row is { HotService: { } hot, HotFailed: { } failed } && hot.Value.Value / 3600 < seen.Hours
+    public (FieldRecord Hot, FieldRecord Cool)? Strata { get => field ?? InRow; init; }
+
+    private (FieldRecord Hot, FieldRecord Cool)? InRow => Seen is { } seen && row is { HotService: { } hot, HotFailed: { } failed } && hot.Value.Value / 3600 < seen.Hours
         ? (new(failed, hot.Value.Value / 3600), new(seen.Failures - failed, seen.Hours - hot.Value.Value / 3600))
         : null;
 }

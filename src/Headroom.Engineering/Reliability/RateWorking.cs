@@ -19,7 +19,7 @@ internal static class RateWorking
         }
 
         inputs.Add(new("service of all together", rate.Seen?.Hours, "h", Origins.Of(rate.Row.Service)));
-        inputs.Add(new("failed in it", rate.Row.Failed, "", rate.Row.Failed is null ? "not known" : "fleet"));
+        inputs.Add(new("failed in it", rate.Row.Failed, "", rate.Row.Failed is null ? "not known" : rate.CountedIn));
         return inputs;
     }
 

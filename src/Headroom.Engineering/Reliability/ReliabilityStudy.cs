@@ -17,13 +17,16 @@ public static class ReliabilityStudy
 
     private static FleetRate Rate(FleetRow row, Catalogue all)
     {
-        var id = row.Model;
-        var (body, kind) = all.Switches.TryGetValue(id, out var unit) ? (unit.Body, "switch")
+        var (body, kind) = Known(row.Model, all);
+        return new FleetRate(row, body) { Kind = kind };
+    }
+
+    /// <summary>The body and the kind of a model; one that the catalogue does not know is a kind of its own, and compared with nothing.</summary>
+    internal static (Body? Body, string Kind) Known(string id, Catalogue all) =>
+        all.Switches.TryGetValue(id, out var unit) ? (unit.Body, "switch")
             : all.Injectors.TryGetValue(id, out var injector) ? (injector.Body, "injector")
             : all.Endpoints.TryGetValue(id, out var endpoint) ? (endpoint.Body, endpoint.Kind)
             : all.Standby.TryGetValue(id, out var standby) ? (standby.Body, "standby")
             : all.Modules.TryGetValue(id, out var module) ? (module.Body, "module")
             : (null, id);
-        return new FleetRate(row, body) { Kind = kind };
-    }
 }

@@ -11,7 +11,7 @@ internal sealed class SparesStory(FleetRate rate, Reserve reserve) : PlainStory(
     public override Working Work(LedgerEntry entry)
     {
         var inputs = RateWorking.Inputs(rate);
-        inputs.Add(new("in service", rate.Row.Units, "", "fleet"));
+        inputs.Add(new("in service", rate.Row.Units, "", rate.CountedIn));
         inputs.Add(new("until a new one comes", rate.LeadHours / 24, "d", Origins.Of(rate.Row.Supplier)));
         inputs.Add(new("probability wanted", 100 * rate.Certainty, "%", rate.Row.Certainty is null ? "not written: common practice, no source" : Origins.Of(rate.Row.Certainty)));
         inputs.Add(ReserveInput(entry));

@@ -1,14 +1,13 @@
-using Headroom.Domain.Jobs;
 using Headroom.Engineering.Binding;
 
 namespace Headroom.Engineering.Standby;
 
 /// <summary>When what must go on working works again: its own start, the switches on its way, and the line, whichever is last.</summary>
-internal sealed class KeptBack(RestartResult restart, LineBoxes line)
+internal sealed class KeptBack(RestartResult restart)
 {
     private readonly List<string> _dark = [];
     private (double Seconds, string? Id) _last = (-1, null);
-    private string? _question = line.Boot is null ? "how long do the boxes at the line take to start? pull their plug once and look at the clock" : null;
+    private string? _question = restart.LineSeconds is null ? "how long do the boxes at the line take to start? pull their plug once and look at the clock" : null;
 
     /// <summary>Adds an endpoint.</summary>
     public void Add(BoundEndpoint endpoint, RestartPort? port, List<string> switches)

@@ -46,7 +46,7 @@ internal sealed class KeptServices
     private KeptService? Of(string name)
     {
         var way = new KeptWay(_bound, _also);
-        var back = new KeptBack(_restart, _bound.Job.Survey.Line);
+        var back = new KeptBack(_restart);
         var ids = new List<string>();
         foreach (var endpoint in _bound.Endpoints)
         {

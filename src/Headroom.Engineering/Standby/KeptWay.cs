@@ -91,7 +91,8 @@ internal sealed class KeptWay(BoundDesign bound, HashSet<string> also)
 
     private void Line(string name)
     {
-        var boxes = bound.Job.Survey.Line.Boxes;
+        // A line of which no boxes are written is one box, called as the uplink calls it.
+        var boxes = OutsideLines.Find(bound, name)?.Boxes ?? [];
         if (boxes.Count == 0)
             Need(name, also.Contains(name));
         foreach (var box in boxes)

@@ -21,7 +21,7 @@ public static class RestartStudy
             units.Add(Switch(s));
         foreach (var injector in power.Injectors)
             units.Add(Injector(injector));
-        return new RestartResult(units, bound.Job.Survey.Line.Boot?.Value.Value);
+        return new RestartResult(units, OutsideLines.BootSeconds(bound));
     }
 
     private static UnitRestart Switch(SwitchPower s)

@@ -24,6 +24,7 @@ internal static class BodyFields
     private static readonly Field<Given<Celsius>> Ambient = new("ambient", () => Sensible.RatedAir, "The air it is rated for.", "0..45 °C declared");
     private static readonly Field<Given<Metres>> Altitude = new("altitude", () => Sensible.Altitude, "The greatest height above the sea it is rated for.", "3000 m");
     private static readonly Field<Given<Seconds>> BetweenFailures = new("mtbf", () => Sensible.BetweenFailures, "Mean time between failures, as its maker declares it.", "280000 h declared");
+    private static readonly Field<Given<Seconds>> Warranty = new("warranty", () => Sensible.Years, "How long its maker or seller stands in for it.", "3 years declared");
     private static readonly Field<Given<Money>> Price = new("price", new MoneyShape(), "What one costs.", "212 EUR invented");
     private static readonly Field<Given<Money>> PricePerMetre = new("price per metre", new MoneyShape(), "What a metre of it costs.", "0.42 EUR invented");
 
@@ -31,7 +32,7 @@ internal static class BodyFields
     public static IReadOnlyList<Field> First { get; } = [Like, About];
 
     /// <summary>The keys of a thing that stands somewhere.</summary>
-    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Feet, Weight, Ambient, Altitude, BetweenFailures, Price];
+    public static IReadOnlyList<Field> Last { get; } = [Size, Units, Ears, Feet, Weight, Ambient, Altitude, BetweenFailures, Warranty, Price];
 
     /// <summary>The keys of a thing that is sold by the metre.</summary>
     public static IReadOnlyList<Field> ByMetre { get; } = [Weight, Price, PricePerMetre];
@@ -57,6 +58,7 @@ internal static class BodyFields
             values.At)
         {
             BetweenFailures = values.Get(BetweenFailures),
+            Warranty = values.Get(Warranty),
             Feet = values.Get(Feet),
         };
     }

@@ -57,8 +57,11 @@ internal static class EndpointModelFields
             return;
         // A dual signature is two loads, each of its class.
         var most = ClassWatts[wanted] * (power.Dual ? 2 : 1);
-        foreach (var (state, draw) in draws.Where(draw => draw.Value.Value.Value > most))
-            AskClass(values, (state, draw), (wanted, most));
+        foreach (var (state, draw) in draws)
+        {
+            if (draw.Value.Value > most)
+                AskClass(values, (state, draw), (wanted, most));
+        }
     }
 
     private static void AskClass(Values values, (string Name, Given<Watts> Draw) state, (int Class, double Watts) most) => values.Reader.Ask(

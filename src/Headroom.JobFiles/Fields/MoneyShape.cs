@@ -10,7 +10,8 @@ namespace Headroom.JobFiles.Fields;
 /// <summary>An amount with its currency: <c>212 EUR</c>.</summary>
 internal sealed partial class MoneyShape : ScalarShape<Given<Money>>
 {
-    private const decimal Most = 1_000_000;
+    /// <summary>The largest amount.</summary>
+    internal const decimal Most = 1_000_000;
 
     /// <inheritdoc/>
     public override string InWords => "an amount between 0 and 1000000 with the three letters of its currency";
@@ -25,15 +26,18 @@ internal sealed partial class MoneyShape : ScalarShape<Given<Money>>
         value = null;
         var rest = scalar.Text.AsSpan().Trim();
         var origin = QuantityText.TakeOrigin(ref rest);
-        var match = Written().Match(rest.ToString());
-        if (!match.Success)
+        if (Plain(rest.ToString()) is not { } money)
             return Refuse(SlipOf(rest), scalar, reader);
-        var amount = decimal.Parse(match.Groups[1].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
-        if (amount > Most)
+        if (money.Amount > Most)
             return Refuse(Slips.OutOfBounds, scalar, reader, "correct it, or leave it out when it is not known");
-        value = new Given<Money>(new Money(amount, match.Groups[2].Value), scalar.Text, origin, null, scalar.At);
+        value = new Given<Money>(money, scalar.Text, origin, null, scalar.At);
         return true;
     }
+
+    /// <summary>The amount of a text; null when it is none.</summary>
+    internal static Money? Plain(string text) => Written().Match(text) is { Success: true } match
+        ? new Money(decimal.Parse(match.Groups[1].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), match.Groups[2].Value)
+        : null;
 
     private static Slip SlipOf(ReadOnlySpan<char> text) =>
         text.Contains(',') ? Slips.Comma : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _) ? Slips.NoUnit : Slips.NotAValue;

@@ -24,6 +24,9 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
     /// <summary>True when it is made even if a key that it must have is missing, so that all the rest is still checked: a file as a whole.</summary>
     public bool GoesOn { get; init; }
 
+    /// <summary>A key that it had once, with what to write in place of it; null for none.</summary>
+    public FormerKey? Former { get; init; }
+
     /// <inheritdoc/>
     public string? About { get; init; }
 
@@ -79,10 +82,11 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
     private Values ReadFields(YamlMap map, FieldReader reader)
     {
         var values = new Values(reader, map);
-        foreach (var entry in map.Entries)
+        for (var at = 0; at < map.Entries.Count; at++)
         {
+            var entry = map.Entries[at];
             if (Find(entry.Key) is not { } field)
-                RefuseKey(entry.Key, reader);
+                RefuseKey(entry, at > 0 ? map.Entries[at - 1].Value : null, reader);
             else if (values.Entry(field) is { } before)
                 Twice(entry.Key, before.Key, reader);
             else if (field.IsRequired && entry.Value is YamlScalar { IsEmpty: true } or YamlScalar { IsUnknown: true } && !field.Shape.TakesNothing)
@@ -121,18 +125,32 @@ internal sealed class ObjectShape<T>(string noun, IReadOnlyList<Field> fields, F
         return whole;
     }
 
-    private void RefuseKey(YamlScalar key, FieldReader reader)
+    private void RefuseKey(YamlEntry entry, YamlNode? before, FieldReader reader)
     {
-        var known = fields.Select(field => field.Name);
-        reader.Refuse(
-            Slips.UnknownKey,
-            key.At,
-            $"{Called(reader)} has a key '{Words.Short(key.Text)}'",
-            InWords,
-            reader.Meant(key.Text, known, "take it out, or write it as a remark (# ...)"));
+        var key = entry.Key;
+        if (Parted(before, entry) is { } whole)
+            reader.Refuse(Slips.Comma, key.At, $"'{Words.Short(key.Text)}' behind a comma in {Called(reader)}", "a point for decimals; between { and } a comma begins the next key", $"write '{Words.Short(whole)}' if that is meant");
+        else
+        {
+            var known = fields.Select(field => field.Name);
+            reader.Refuse(
+                Slips.UnknownKey,
+                key.At,
+                $"{Called(reader)} has a key '{Words.Short(key.Text)}'",
+                InWords,
+                Former is { } former && YamlKey.Same(former.Name, key.Text) ? former.Advice : reader.Meant(key.Text, known, "take it out, or write it as a remark (# ...)"));
+        }
+
         if (fields.Any(field => field.Shape.NamesItself))
             reader.LeaveOut();
     }
+
+    // 18,5 m between braces is 18 and a key '5 m' without a value.
+    private static string? Parted(YamlNode? before, YamlEntry entry) =>
+        entry is { Key.Text: { Length: > 0 } rest, Value: YamlScalar { IsEmpty: true } } && char.IsAsciiDigit(rest[0])
+        && before is YamlScalar { Text: { Length: > 0 } first } && char.IsAsciiDigit(first[^1])
+            ? $"{first}.{rest}"
+            : null;
 
     private static void Twice(YamlScalar key, YamlScalar before, FieldReader reader) => reader.Refuse(
         Slips.Twice,

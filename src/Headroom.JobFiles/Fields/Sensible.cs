@@ -90,6 +90,12 @@ internal static class Sensible
     /// <summary>The age or life of a battery.</summary>
     public static QuantityShape<Seconds> Years => field ??= Of<Seconds>(0, 30 * 31557600.0, "years");
 
+    /// <summary>The time between two of what is done again and again: a month to ten years.</summary>
+    public static QuantityShape<Seconds> Repeated => field ??= Of<Seconds>(31557600 / 12.0, 10 * 31557600.0, "years");
+
+    /// <summary>By how much something becomes dearer, or is lost, in a year.</summary>
+    public static QuantityShape<Share> Yearly => field ??= Of<Share>(0, 0.5, "%");
+
     /// <summary>How long a battery lasts.</summary>
     public static QuantityShape<Seconds> Lasts => field ??= Of<Seconds>(1, 100 * 86400.0, "min");
 
@@ -143,6 +149,12 @@ internal static class Sensible
 
     /// <summary>A share of a whole.</summary>
     public static QuantityShape<Share> Share => field ??= Of<Share>(0, 1, "%");
+
+    /// <summary>Free area of a grille; a plate with less is no grille.</summary>
+    public static QuantityShape<Share> FreeArea => field ??= Of<Share>(0.05, 1, "%");
+
+    /// <summary>A gap in front of a fan.</summary>
+    public static QuantityShape<Metres> OutletGap => field ??= Of<Metres>(0.001, 1, "mm");
 
     /// <summary>An efficiency; below it a supply would be a heater.</summary>
     public static QuantityShape<Share> Efficiency => field ??= Of<Share>(0.2, 1, "%");

@@ -36,11 +36,14 @@ internal static class DesignFields
         "Which drop, or endpoint without a drop, is on which port; 'none' takes a cord away.",
         "{K-01..K-12: sw-1/1..12, K-17: inj-1, K-20: none}");
 
+    private static readonly Field<BuildingChange> Building = new(
+        "building", () => BuildingFields.Shape, "What of the building it changes: another cable, a vent, a wider conduit.", "{drops: {K-17: {cable: cat6-23}}}");
+
     /// <summary>The designs by name.</summary>
     public static MapShape<string, Design> Map { get; } = new(
         "design",
         Shapes.Name("a design"),
-        new ObjectShape<Design>("design", [Like, Switches, Injectors, Midspans, Standby, Fittings, Uplinks, Patching], Build)
+        new ObjectShape<Design>("design", [Like, Switches, Injectors, Midspans, Standby, Fittings, Uplinks, Patching, Building], Build)
         {
             About = "One answer to the job. A job holds several side by side.",
         })
@@ -62,7 +65,7 @@ internal static class DesignFields
         if (uplinks is { Thing: null })
             removed.Add("uplinks");
         var patch = PatchRows.Read(values.List(Patching), removed, values.Reader);
-        return new Design("", values.Get(Like), switches, injectors, standby, uplinks?.Thing, patch, removed, values.At) { Fittings = fittings };
+        return new Design("", values.Get(Like), switches, injectors, standby, uplinks?.Thing, patch, removed, values.At) { Fittings = fittings, Building = values.Get(Building) };
     }
 
     private static List<T> Placed<T>(

@@ -19,12 +19,14 @@ internal static class DropFields
 
     private static readonly Field<string> By = new("by", Shapes.Name("a pathway"), "The pathway it takes.", "loft");
 
-    private static readonly ObjectShape<RunPiece> Piece = new("piece", [Length, Cable, Ambient, Bundle, By], PieceOf)
+    /// <summary>A stretch of a run.</summary>
+    public static ObjectShape<RunPiece> Piece { get; } = new("piece", [Length, Cable, Ambient, Bundle, By], PieceOf)
     {
         About = "A stretch of a run whose surroundings are the same from end to end. What it does not say, the drop says.",
     };
 
-    private static readonly Shape<RunPiece> Cord = new EitherShape<RunPiece>((node => node is YamlMap, Piece), (_ => true, new CordShape()));
+    /// <summary>A cord.</summary>
+    public static Shape<RunPiece> Cord { get; } = new EitherShape<RunPiece>((node => node is YamlMap, Piece), (_ => true, new CordShape()));
 
     private static readonly Field<string> From = new("from", Shapes.Name("a space"), "The space where the cable starts.", "cupboard") { IsRequired = true };
     private static readonly Field<string> To = new("to", Shapes.Name("a space"), "The space where the outlet is.", "reception");

@@ -11,7 +11,7 @@ internal static class LabourFields
     private static readonly Field<Given<Money>> HourPrice = new("hour price", new MoneyShape(), "What an hour is charged; without it the margin says so.", "62 EUR");
     private static readonly Field<IReadOnlyList<Entry<string, ThreePoint>>> Tasks = new(
         "tasks",
-        new MapShape<string, ThreePoint>("task", Shapes.Words([.. LabourTerms.Names]), new ThreePointShape("minutes", "min", (0, 10_000))) { KeyExample = "drop", ThingExample = "20 / 35 / 70 min" },
+        new MapShape<string, ThreePoint>("task", Shapes.Words([.. LabourTerms.Names]), new ThreePointShape("minutes", "min", (0, 10_000))) { KeyExample = "drop", ThingExample = "20 / 35 / 70 min", IsCompleted = true },
         "How long one of each takes: at best, most likely, at worst; 'job' once for the whole.",
         "{drop: 20 / 35 / 70 min, switch: 30 / 45 / 90 min}");
     private static readonly Field<ThreePoint> Difficulty = new(

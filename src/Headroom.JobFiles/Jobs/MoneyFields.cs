@@ -18,11 +18,14 @@ internal static class MoneyFields
     private static readonly Field<Given<Money>> Budget = new("budget", new MoneyShape(), "The most the client will pay, tax included.", "6500 EUR");
     private static readonly Field<LabourTerms> Labour = new("labour", () => LabourFields.Shape, "What an hour costs and how long things take.", "{hour cost: 34 EUR, tasks: {drop: 20 / 35 / 70 min}}");
     private static readonly Field<IReadOnlyList<Entry<string, Given<Money>>>> Each = new(
-        "each", new MapShape<string, Given<Money>>("price of each", Shapes.Words("cord", "label", "panel"), new MoneyShape()) { KeyExample = "cord", ThingExample = "1.90 EUR" }, "What small things cost the firm.", "{cord: 1.90 EUR, label: 0.14 EUR}");
+        "each", new MapShape<string, Given<Money>>("price of each", Shapes.Words("cord", "label", "panel"), new MoneyShape()) { KeyExample = "cord", ThingExample = "1.90 EUR", IsCompleted = true }, "What small things cost the firm.", "{cord: 1.90 EUR, label: 0.14 EUR}");
     private static readonly Field<IReadOnlyList<string>> LeaveOut = new("leave out", new ListShape<string>("name", Shapes.Name("a model or unit")) { OrOne = true }, "Models, or ids of units, that the client has already or buys elsewhere.", "[workstation, printer]");
     private static readonly Field<IReadOnlyList<ExtraLine>> Lines = new("lines", () => LineFields.List, "Lines of the offer that do not follow from the design.", "[{what: skip for the old cable, cost: 90 EUR}]");
     private static readonly Field<OwningTerms> Owning = new("owning", () => OwningFields.Shape, "What is to be known about the cost of owning it.", "{years: 5, energy: 0.29 EUR}");
     private static readonly Field<Afterwards> After = new("afterwards", () => AfterwardsFields.Shape, "What the job took in the end.", "{hours: 41 h, material: 2310 EUR}");
+
+    /// <summary>The keys that are the same for all jobs of a firm.</summary>
+    public static IReadOnlyList<Field> OfTheFirm => [Margin, LeastMargin, Tax, TaxBy, Ties, Labour, Each, Owning];
 
     /// <summary>The money of a job.</summary>
     public static ObjectShape<MoneyTerms> Shape { get; } = new("offer", [Margin, LeastMargin, Discount, Tax, TaxBy, Ties, Budget, Labour, Each, LeaveOut, Lines, Owning, After], Build)

@@ -38,7 +38,7 @@ internal static class PolicyFields
     private static readonly Field<Given<Share>> CallsLost = new("calls lost", () => Sensible.CallsLost, "Share of calls that may find no way out in the busy hour; 1 % without it.", "1 %");
 
     /// <summary>The policy.</summary>
-    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, CallsLost, OutageFields.Outage, FailureFields.Failures], values => new Policy(
+    public static ObjectShape<Policy> Shape { get; } = new("policy", [Reserve, Growth, PricesAsOf, CableWaste, CallsLost, OutageFields.Outage, FailureFields.Failures, YearsFields.Years], values => new Policy(
         values.Get(Reserve) ?? Policy.None.Reserves,
         values.Get(Growth) ?? Policy.None.Growth,
         values.Maybe(PricesAsOf),
@@ -48,6 +48,7 @@ internal static class PolicyFields
         Outage = values.Get(OutageFields.Outage) ?? OutagePolicy.None,
         CallsLost = values.Get(CallsLost),
         Failures = values.Get(FailureFields.Failures),
+        Years = values.Get(YearsFields.Years),
     });
 
     private static Field<Reserve> Kind(string kind, string unit)

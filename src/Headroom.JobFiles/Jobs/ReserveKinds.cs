@@ -8,6 +8,9 @@ internal static class ReserveKinds
     /// <summary>A number of ports; it may stand without a unit.</summary>
     public static UnitTable Ports { get; } = new("a number of ports", [new Unit("ports", 1, 0, "port", "")]);
 
+    /// <summary>A number of devices; it may stand without a unit.</summary>
+    public static UnitTable Devices { get; } = new("a number of devices", [new Unit("devices", 1, 0, "device", "")]);
+
     /// <summary>A number of spares; it may stand without a unit.</summary>
     public static UnitTable Pieces { get; } = new("a number of pieces", [new Unit("pieces", 1, 0, "piece", "")]);
 

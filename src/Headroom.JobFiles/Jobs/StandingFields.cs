@@ -16,9 +16,11 @@ internal static class StandingFields
 
     private static readonly Field<string> On = new("on", Shapes.Name("a unit"), "The unit it is stacked on, where several stand on a desk or shelf.", "sw-1");
 
+    private static readonly Field<DateOnly> Since = new("since", Shapes.Day, "The day it was put in, from which its warranty runs.", "2025-05-12");
+
     /// <summary>The keys.</summary>
-    public static IReadOnlyList<Field> All { get; } = [In, Spot, Unit, On];
+    public static IReadOnlyList<Field> All { get; } = [In, Spot, Unit, On, Since];
 
     /// <summary>The place as far as it is written.</summary>
-    public static Standing Build(Values values) => new(values.Get(In), values.Get(Spot), values.Maybe(Unit)) { On = values.Get(On) };
+    public static Standing Build(Values values) => new(values.Get(In), values.Get(Spot), values.Maybe(Unit)) { On = values.Get(On), Since = values.Maybe(Since) };
 }

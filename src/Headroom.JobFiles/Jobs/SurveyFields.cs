@@ -35,7 +35,7 @@ internal static class SurveyFields
         "noises", () => NoiseFields.Map, "Equipment of the client's own that is heard, such as a printer.", "{copier: {in: reception, at: 4.1 x 0.5 x 0.8 m, power: 5.2 B declared}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Line>>> Lines = new(
-        "lines", () => OutsideLineFields.Map, "Lines that lead out of the house, by the name that uplinks lead to.", "{line: {down: 250 Mb/s, up: 40 Mb/s}}");
+        "lines", () => OutsideLineFields.Map, "Lines that lead out of the house with the boxes at their end, by the name that uplinks lead to.", "{line: {down: 250 Mb/s, up: 40 Mb/s, boxes: [router], boot: 3 min}}");
 
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, Fitting>>> Fittings = new(
         "fittings", () => FittingFields.Map, "What is in the racks already: panels, cable managers, shelves, outlets.", "{panel-1: {kind: panel, in: A, unit: 11, height: 1 U, places: 24}}");
@@ -46,8 +46,9 @@ internal static class SurveyFields
     public static Survey None { get; } = new([], [], [], [], [], []);
 
     /// <summary>The survey.</summary>
-    public static ObjectShape<Survey> Shape { get; } = new("survey", [Altitude, Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Lines, Endpoints, OutageFields.Line, Addresses], Build)
+    public static ObjectShape<Survey> Shape { get; } = new("survey", [Altitude, Spaces, Partitions, Listeners, Screens, Noises, Racks, Fittings, Pathways, Drops, Lines, Endpoints, Addresses], Build)
     {
+        Former = new("line", "write its 'boxes' and 'boot' below 'lines', at the name that the uplink leads to, like 'lines: {line: {boxes: [router], boot: 3 min}}'"),
         IsQuiet = true,
         About = "What the building dictates, whichever design is chosen.",
     };
@@ -61,7 +62,6 @@ internal static class SurveyFields
         EndpointRows.Read(values.Get(Endpoints), values.Reader))
     {
         Altitude = values.Get(Altitude),
-        Line = values.Get(OutageFields.Line) ?? LineBoxes.None,
         Partitions = Named.Each(values.Get(Partitions), (wall, name, at) => wall with { Id = name, At = at }, values.Reader),
         Screens = Named.Each(values.Get(Screens), (screen, name, at) => screen with { Id = name, At = at }, values.Reader),
         Lines = Named.Each(values.Get(Lines), (line, name, at) => line with { Id = name, At = at }, values.Reader),

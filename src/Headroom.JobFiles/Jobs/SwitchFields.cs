@@ -36,7 +36,7 @@ internal static class SwitchFields
     /// <summary>A switch.</summary>
     public static ObjectShape<PlacedSwitch> Shape { get; } = new(
         "switch",
-        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, Fan, .. SettingFields.All, Limits, Priorities, Passive],
+        [Model, Supply, .. StandingFields.All, StandingFields.FedBy, Level, Fan, AirwayFields.Air, .. SettingFields.All, Limits, Priorities, Passive],
         Build)
     {
         About = "What a design does not say, the design it is like says, then the model. How it hands out watts decides the power verdict.",
@@ -51,18 +51,21 @@ internal static class SwitchFields
         values.Maybe(Level),
         SettingOf(values),
         values.Get(Passive) is { } ranges ? [.. ranges.SelectMany(range => range.Numbers()).Distinct()] : null,
-        values.At) { Fan = values.Get(Fan) };
+        values.At) { Fan = values.Get(Fan), Air = values.Get(AirwayFields.Air) };
 
     private static PowerSetting SettingOf(Values values)
     {
         var byPort = new Dictionary<int, Priority>();
         var byName = new Dictionary<string, Priority>();
-        foreach (var (key, name) in values.List(Priorities).SelectMany(entry => entry.Key.Select(name => (entry, name))))
+        foreach (var entry in values.List(Priorities))
         {
-            if (PortNumbers.Read(name) is { } port)
-                byPort[port.First] = (Priority)key.Value;
-            else
-                byName[name] = (Priority)key.Value;
+            foreach (var name in entry.Key)
+            {
+                if (PortNumbers.Read(name) is { } port)
+                    byPort[port.First] = (Priority)entry.Value;
+                else
+                    byName[name] = (Priority)entry.Value;
+            }
         }
 
         return SettingFields.Build(values) with { PortLimits = LimitsOf(values), Priorities = byPort, EndpointPriorities = byName };

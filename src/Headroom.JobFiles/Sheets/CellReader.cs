@@ -93,11 +93,13 @@ internal sealed class CellReader(SheetPlan plan, SheetNumbers numbers, SheetDays
             slips.Refuse(
                 SheetCodes.NoUnit,
                 cell.At,
-                ($"{column.Called} has numbers without a unit, from {cell.Name} '{Words.Short(text)}' on", $"a unit in the heading, in the cell, or in a column 'unit'", $"write it in the heading, like '{Words.Short(column.Heading.Text)} ({column.Field!.Units?.Shown.Symbol ?? "W"})', or in the list: columns: {{{Words.Short(column.Heading.Text)}: {column.Field.Name} ({column.Field.Units?.Shown.Symbol ?? "W"})}}"));
+                ($"{column.Called} has numbers without a unit, from {cell.Name} '{Words.Short(text)}' on", $"a unit in the heading, in the cell, or in a column 'unit'", $"write it in the heading, like '{Words.Short(column.Heading.Text)} ({Usual(column.Field!)})', or in the list: columns: {{{Words.Short(column.Heading.Text)}: {column.Field!.Name} ({Usual(column.Field)})}}"));
         }
 
         return null;
     }
+
+    private static string Usual(SheetField field) => field.Units?.Shown.Symbol ?? (field.Kind == CellKind.Money ? "EUR" : "W");
 
     private string? Money(SheetCell cell, SheetColumn column, string? currency)
     {

@@ -42,10 +42,10 @@ internal sealed record SheetHeading(string Plain, string? Unit)
     /// <summary>Says whether a field is meant, and with which unit: its name, one of its words, or either with a unit behind it.</summary>
     public (bool Fits, string? Unit) Fit(SheetField field)
     {
-        // "Watts" says what it is and in which unit.
-        if (Has(field, Plain))
-            return (true, Unit ?? (field.Units is { } own ? UnitWords.Find(Plain, own)?.Symbol : null));
         var space = Plain.LastIndexOf(' ');
+        // "Watts" says what it is and in which unit, and so does "service hours".
+        if (Has(field, Plain))
+            return (true, Unit ?? (field.Units is { } own ? UnitWords.Find(Plain[(space + 1)..], own)?.Symbol : null));
         if (space <= 0 || Unit is not null || field.Units is not { } units || UnitWords.Find(Plain[(space + 1)..], units) is not { } found)
             return (false, null);
         var words = Plain[..space];

@@ -13,6 +13,9 @@ internal sealed record SheetKind(string Name, string Noun, IReadOnlyList<SheetFi
     /// <summary>The keys in the job below which the rows go; of patching those within its design.</summary>
     public required IReadOnlyList<string> Section { get; init; }
 
+    /// <summary>True when headings without a row below them say that there was nothing.</summary>
+    public bool MayBeEmpty { get; init; }
+
     /// <summary>True when rows stand one after the other, not under a name.</summary>
     public bool IsList => Key is null;
 

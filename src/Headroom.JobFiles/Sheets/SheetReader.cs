@@ -63,10 +63,12 @@ internal sealed class SheetReader(SheetPlan plan, SheetSite site)
         if (days.Order is { } order)
             _facts.Add(new("days", order));
         var rows = new SheetRows(kind, plan, new CellReader(plan, numbers, days, _slips), _slips);
-        if (columns.Any(column => column.IsTaken) && !_slips.Findings.Any(finding => finding.Code == SheetCodes.NoColumn.Code))
+        // Without a column that it needs nothing of the sheet is taken; what is wrong with its cells is said all the same.
+        var lacks = _slips.Findings.Any(finding => finding.Code == SheetCodes.NoColumn.Code);
+        if (columns.Any(column => column.IsTaken))
             rows.Read(table, columns);
         SheetReferences.Check(kind, rows.Entries, site, _slips);
-        return Result(columns, rows.Entries) with { Rows = (table.Rows.Count, rows.Left, rows.PassedOver), Tallies = rows.Tallies };
+        return Result(columns, lacks ? [] : rows.Entries) with { Rows = (table.Rows.Count, lacks ? table.Rows.Count : rows.Left, lacks ? 0 : rows.PassedOver), Tallies = rows.Tallies };
     }
 
     private static IEnumerable<string> Texts(SheetTable table, IReadOnlyList<SheetColumn> columns, params CellKind[] kinds) =>

@@ -10,6 +10,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     private readonly List<YamlEntry> _entries = [];
     private readonly List<SheetTally> _tallies = [];
     private int _headings;
+    private bool _named;
 
     /// <summary>The rows as entries: under their names, or with an empty key where they stand one after the other.</summary>
     public IReadOnlyList<YamlEntry> Entries => _entries;
@@ -28,6 +29,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     {
         var taken = columns.Where(column => column.IsTaken).ToList();
         _headings = columns.Count;
+        _named = kind.Needs[0].Any(name => taken.Any(column => column.Field!.Name == name) || plan.Otherwise.Any(pair => pair.Key == name));
         var units = columns.FirstOrDefault(column => column.Field?.Kind == CellKind.Unit);
         var measured = taken.LastOrDefault(column => column.Index < (units?.Index ?? int.MaxValue) && column.Field!.Kind is CellKind.Quantity or CellKind.Measured or CellKind.Money)
             ?? taken.FirstOrDefault(column => column.Field!.Kind is CellKind.Quantity or CellKind.Measured or CellKind.Money);
@@ -53,14 +55,16 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             whole &= !refused;
         }
 
-        whole &= CheckExtra(row);
+        whole &= !slips.RefuseExtra(row, _headings);
         if (!whole)
         {
             Left++;
             return;
         }
 
-        Add(row, values);
+        // Where no column names the things, that has been said once; not again for each row.
+        if (_named)
+            Add(row, values);
     }
 
     private void Add(SheetRow row, Dictionary<string, YamlScalar> values)
@@ -127,15 +131,6 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             SheetCodes.RowTwice,
             row.At,
             ($"row {row.Number} speaks of the same {kind.Noun} as row {before.Row.Number}: '{Words.Short(string.Join(", ", other))}' here, '{Words.Short(string.Join(", ", one))}' there", $"each {kind.Noun} in one row", "see which of the two is right, and take the other out"));
-    }
-
-    private bool CheckExtra(SheetRow row)
-    {
-        var extra = row.Cells.Skip(_headings).FirstOrDefault(cell => cell.Text.Length > 0);
-        if (extra is null)
-            return true;
-        slips.Refuse(SheetCodes.ExtraCells, extra.At, ($"row {row.Number} has {row.Cells.Count} cells; {extra.Name} '{Words.Short(extra.Text)}' stands under no heading", $"as many cells as headings, which are {_headings}", "see whether a value holds the separator, such as a decimal comma, and is not in quotation marks"));
-        return false;
     }
 
     private static int Things(string key)

@@ -23,6 +23,17 @@ internal sealed class SheetSlips
         Add(new Finding(Severity.Error, code.Code, at, words.Given, words.Allowed, words.Advice));
     }
 
+    /// <summary>Refuses a row in which something stands under no heading.</summary>
+    /// <returns>True when it was refused.</returns>
+    public bool RefuseExtra(SheetRow row, int headings)
+    {
+        var extra = row.Cells.Skip(headings).FirstOrDefault(cell => cell.Text.Length > 0);
+        if (extra is null)
+            return false;
+        Refuse(SheetCodes.ExtraCells, extra.At, ($"row {row.Number} has {row.Cells.Count} cells; {extra.Name} '{Words.Short(extra.Text)}' stands under no heading", $"as many cells as headings, which are {headings}", "see whether a value holds the separator, such as a decimal comma, and is not in quotation marks"));
+        return true;
+    }
+
     /// <summary>Adds a finding that asks.</summary>
     public void Ask(FindingCode code, Place at, (string Given, string Allowed, string Advice) words) =>
         Add(new Finding(Severity.Question, code.Code, at, words.Given, words.Allowed, words.Advice));

@@ -26,7 +26,8 @@ internal sealed class SheetTableReader(string text, string file, SheetSlips slip
     /// <summary>The table; null, with findings, when there is none.</summary>
     /// <param name="separator">What stands between cells.</param>
     /// <param name="from">The index at which the line of headings is looked for.</param>
-    public SheetTable? Read(char separator, int from)
+    /// <param name="mayBeEmpty">Whether headings alone are a table too.</param>
+    public SheetTable? Read(char separator, int from, bool mayBeEmpty = false)
     {
         using var reader = Sep.New(separator)
             .Reader(options => options with { HasHeader = false, Unescape = false, DisableColCountCheck = true, DisableQuotesParsing = false })
@@ -40,7 +41,7 @@ internal sealed class SheetTableReader(string text, string file, SheetSlips slip
             at = Next(at + row.Span.Length);
         }
 
-        if (_header is not null && _rows.Count > 0)
+        if (_header is not null && (mayBeEmpty || _rows.Count > 0))
             return new SheetTable(_header.Cells, _rows);
         slips.Refuse(SheetCodes.NoHeader, new Place(file, 0, 0), (_header is null ? "a sheet in which nothing stands" : "a sheet with one line", "a line with the words that name the columns, and rows below it", "see whether it is the right sheet"));
         return null;

@@ -35,7 +35,7 @@ internal static class StandbyWays
     {
         var known = job.Designs.SelectMany(design => design.Standby).SelectMany(standby => standby.Also ?? []).ToList();
         var also = new List<AlsoFed>();
-        foreach (var box in job.Survey.Line.Boxes)
+        foreach (var box in (job.Survey.Lines.Count > 0 ? job.Survey.Lines[0].Boxes : []))
         {
             var found = known.Find(fed => fed.Name == box);
             if (found is null)

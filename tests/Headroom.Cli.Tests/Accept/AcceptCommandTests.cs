@@ -29,6 +29,15 @@ public sealed class AcceptCommandTests
     }
 
     [Fact]
+    public void The_json_fits_the_shipped_schema()
+    {
+        var json = TestDesk.Run(["accept", Job, Records, "--format", "json"]).Out;
+        Assert.Equal("", ShippedSchema.Faults("acceptance", json));
+        Assert.NotEqual("", ShippedSchema.Faults("acceptance", json.Replace("marginDecibels", "margin", StringComparison.Ordinal)));
+        Assert.NotEqual("", ShippedSchema.Faults("acceptance", json.Replace("\"near\"", "\"nearest\"", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void As_csv_it_has_a_row_a_drop_and_one_for_every_label_that_is_none()
     {
         var lines = TestDesk.Run(["accept", Job, Records, "--format", "csv"]).Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);

@@ -19,6 +19,10 @@ public sealed class ProcessTests : IDisposable
         { "compare examples/barn-vets as-offered mended --only power", "compare-designs.txt" },
         { "compare examples/barn-vets --swap wren-b=redshank --swap pipit=bulrush --units imperial --only power", "compare-swap.txt" },
         { "compare examples/barn-vets as-offered mended --format json --only power", "compare-designs.json" },
+        { "remedies examples/barn-vets/job.yaml", "remedies.txt" },
+        { "remedies examples/barn-vets/job.yaml --entry field-link/volts --format csv", "remedies-volts.csv" },
+        { "remedies examples/barn-vets/job.yaml --entry field-link/volts --format json", "remedies-volts.json" },
+        { "remedies examples/barn-vets/job.yaml --design mended --entry K-05/cords --units imperial", "remedies-cords.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts", "explain-volts.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --units imperial", "explain-volts-imperial.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --format json", "explain-volts.json" },
@@ -59,6 +63,9 @@ public sealed class ProcessTests : IDisposable
     [InlineData("reckon")]
     [InlineData("compare")]
     [InlineData("jobs")]
+    [InlineData("remedies")]
+    [InlineData("restart")]
+    [InlineData("acceptance")]
     public void A_schema_is_printed_as_json(string kind)
     {
         var result = Run.Headroom("schema", kind);
@@ -83,6 +90,14 @@ public sealed class ProcessTests : IDisposable
     [InlineData("study examples/barn-vets/job.yaml --wat")]
     [InlineData("explain examples/barn-vets/job.yaml power/sw-1/restrat")]
     [InlineData("catalogue show wren-z")]
+    [InlineData("remedies examples/none/job.yaml")]
+    [InlineData("remedies BROKEN")]
+    [InlineData("remedies examples/barn-vets/job.yaml --entry power/field-lnk/volts")]
+    [InlineData("remedies examples/barn-vets/job.yaml --take 99")]
+    [InlineData("remedies examples/barn-vets/job.yaml --take 0")]
+    [InlineData("remedies examples/barn-vets/job.yaml --take two")]
+    [InlineData("remedies examples/barn-vets/job.yaml --take 1 --as mended")]
+    [InlineData("remedies examples/barn-vets/job.yaml --as better")]
     public void What_cannot_be_worked_out_leaves_the_result_empty_and_says_why_without_a_trace(string typed)
     {
         File.WriteAllBytes(Path.Combine(_folder, "BINARY"), [0x7F, 0x45, 0x4C, 0x46, 0, 1, 2, 0xFF]);

@@ -12,7 +12,8 @@ public sealed class ArrowsTests
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
         ["Headroom.Planning"] = ["Headroom.Domain", "Headroom.Engineering", "Google.OrTools", "Google.Protobuf"],
         ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
-        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Planning", "System.CommandLine"],
+        ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp"],
+        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "Headroom.Planning", "System.CommandLine"],
     };
 
     private static readonly Dictionary<string, string> AssemblyNames = new() { ["Headroom.Cli"] = "headroom" };

@@ -42,6 +42,22 @@ public sealed class FolderStudyTests : IDisposable
     }
 
     [Fact]
+    public void A_link_that_leads_back_up_is_not_followed()
+    {
+        Put("a/job.yaml", Sound);
+        Directory.CreateSymbolicLink(Path.Combine(_folder, "a", "again"), _folder);
+        Assert.Equal(["a"], Study("--format", "csv").Out.Split("\r\n")[1..^1].Select(row => row.Split(',')[1]));
+    }
+
+    [Fact]
+    public void Whether_a_file_is_a_catalogue_is_told_by_its_start()
+    {
+        Put("models.yaml", $"# {new string('x', 200)}\r\ncatalogue: 1\r\n");
+        Put("job.yaml.yaml", $"{Sound}# catalogue: 1\n");
+        Assert.Equal(["job.yaml.yaml"], JobFolder.Files(_folder).Select(Path.GetFileName));
+    }
+
+    [Fact]
     public void What_is_not_worked_out_comes_first_and_the_others_go_on()
     {
         Put("clear/job.yaml", Sound);

@@ -35,7 +35,37 @@ public sealed class RestartCommandTests
         Assert.Equal("headroom-restart/1", json.RootElement.GetProperty("format").GetString());
         Assert.Equal(16, unit.GetProperty("ports").GetArrayLength());
         Assert.Equal(20, unit.GetProperty("steps").GetArrayLength());
-        Assert.Equal(JsonValueKind.Null, unit.GetProperty("ports")[15].GetProperty("on").ValueKind);
+        Assert.Equal(JsonValueKind.Null, unit.GetProperty("ports")[15].GetProperty("onSeconds").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("as-offered")]
+    [InlineData("mended")]
+    public void The_json_fits_the_shipped_schema_in_which_every_figure_carries_its_unit(string design)
+    {
+        var json = TestDesk.Run(["restart", Job, "--design", design, "--format", "json"]).Out;
+        Assert.Equal("", ShippedSchema.Faults("restart", json));
+        Assert.NotEqual("", ShippedSchema.Faults("restart", json.Replace("budgetWatts", "budget", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("examples/barn-vets/job.yaml", "as-offered")]
+    [InlineData("examples/barn-vets/job.yaml", "mended")]
+    [InlineData("examples/one-desk/job.yaml", "today")]
+    [InlineData("examples/school-wings/job.yaml", "as-planned")]
+    public void Its_json_is_what_the_schema_says(string job, string design) =>
+        Assert.Equal("", ShippedSchema.Faults("restart", TestDesk.Run(["restart", Repository.PathOf(job), "--design", design, "--format", "json"]).Out));
+
+    [Theory]
+    [InlineData("headroom-restart/1", "headroom-restart/2")]
+    [InlineData("\"peakAt\":", "\"peak at\":")]
+    [InlineData("\"known\": true", "\"known\": \"yes\"")]
+    [InlineData("\"wave\": 1", "\"wave\": -1")]
+    public void The_schema_refuses_another_shape(string right, string wrong)
+    {
+        var json = TestDesk.Run(["restart", Job, "--format", "json"]).Out;
+        Assert.Contains(right, json, StringComparison.Ordinal);
+        Assert.NotEqual("", ShippedSchema.Faults("restart", json.Replace(right, wrong, StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Headroom.Cli.Text;
 
 namespace Headroom.Cli.Tests.Text;
 

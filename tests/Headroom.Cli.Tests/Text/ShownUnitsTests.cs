@@ -1,5 +1,3 @@
-using Headroom.Cli.Text;
-
 namespace Headroom.Cli.Tests.Text;
 
 public sealed class ShownUnitsTests

@@ -153,6 +153,7 @@ internal static class SlipTable
             ["an uplink to a line that is not surveyed"] = (RuleCodes.UnknownLine, s => s.Lines.Add(new("gate", null, null, null, s.Here()))),
             ["a fleet of no model"] = (RuleCodes.UnknownFleet, s => s.Fleet.Add(new("wern", 9, null, null, null, null, null, null, null, s.Here()))),
             ["something kept that is not there"] = (RuleCodes.UnknownKept, s => s.Policy = s.Policy with { Outage = new(null, ["phon"], null) }),
+            ["something added that is no device"] = (RuleCodes.UnknownAdded, s => s.Policy = s.Policy with { Years = YearsPolicy.None with { Devices = [new("phon", Headroom.Domain.Jobs.Reserve.Fifth, s.Here())] } }),
             ["high priority switched off before low"] = (RuleCodes.ShedOrder, s => First(s, d => d with
             {
                 Standby = [d.Standby[0] with { Sheds = [new(Priority.High, Made.Of(new Seconds(300))), new(Priority.Low, Made.Of(new Seconds(900)))] }],
@@ -170,6 +171,7 @@ internal static class SlipTable
             ["a pattern with a part that is none"] = (RuleCodes.NamePattern, s => s.Addresses = Plan(s) with { Names = "{rolle}-{number}" }),
             ["a line in no group of tax"] = (RuleCodes.UnknownTax, s => s.Money = Terms(s, s.Line("lift", "EUR") with { Tax = "standrad" })),
             ["a line in another currency"] = (RuleCodes.TwoCurrencies, s => s.Money = Terms(s, s.Line("lift", "EUR"), s.Line("skip", "GBP"))),
+            ["a change of a drop that is not there"] = (RuleCodes.UnknownChanged, s => First(s, d => d with { Building = new() { Drops = [new("K-99", s.Here()) { MatedPairs = 2 }] } })),
             ["a run over 90 m"] = (RuleCodes.LongRun, s => s.Drop("K-04", 90.1)),
             ["a run over 90 m in pieces"] = (RuleCodes.LongRun, s => s.Drops.Change(0, d => d with { Pieces = [s.Piece(50), s.Piece(41)] })),
             ["a run of nothing"] = (RuleCodes.ShortRun, s => s.Drop("K-04", 0.3)),

@@ -60,4 +60,45 @@ public sealed class FanChangeTests
     [Fact]
     public void Where_nobody_knows_the_makers_fan_it_is_asked_for() =>
         Assert.Contains("which fan has moving?", With("weak", "moving").Entry("heat/sw-1/fan").Question, StringComparison.Ordinal);
+
+    private static HeatSite Air(string air) => With("maker, air: {" + air + "}");
+
+    private static LedgerEntry Changed(string air) => Air(air).Entry("heat/sw-1/fan");
+
+    // By hand: the maker's fan moves 10 m³/h at 36 Pa, so k = 0.36 Pa/(m³/h)². A 45 % grille in 38 mm has ζ 5.700 and takes
+    // 5.700 · 1.2041 / (2 · 0.0011341²) / 3600² = 0.2059; without it 0.1541 is left, and the curve, 36 Pa at 10 and 0 at 17, meets it where 0.1541 q² = 36 − 5.1429 (q − 10).
+    [Fact]
+    public void An_opened_grille_gives_more_air_and_less_sound_where_the_air_is_held()
+    {
+        var entry = Changed("opening: 38 mm, grille: 45 %, grille then: 100 %");
+        Assert.Equal(10, entry.Demand!.Value, 1e-9);
+        var q = (-5.142857 + Math.Sqrt(5.142857 * 5.142857 + 4 * 0.1541 * 87.42857)) / (2 * 0.1541);
+        Assert.Equal(q, entry.Limit!.Value, 0.01);
+        var held = entry.Story.Work(entry).Steps.Single(step => step.Name.StartsWith("the same where", StringComparison.Ordinal)).Value!.Value;
+        Assert.Equal(50 * Math.Log10(10 / q), held, 0.02);
+        Assert.Contains("Blades are within reach", entry.Story.Say(entry), StringComparison.Ordinal);
+        double Rise(HeatSite site) => site.Study().Figures.Single(f => f.Id == "heat/sw-1/outlet-rise").Value!.Value;
+        Assert.Equal(10 / q, Rise(Air("opening: 38 mm, grille: 45 %, grille then: 100 %")) / Rise(With("maker")), 0.001);
+    }
+
+    [Theory]
+    [InlineData("opening: 38 mm, gap: 10 mm, gap then: 40 mm", Verdict.Clear)]
+    [InlineData("opening: 38 mm, gap: 40 mm, gap then: 10 mm", Verdict.Short)]
+    [InlineData("opening: 38 mm, gap: 10 mm, gap then: 10 mm", Verdict.Clear)]
+    [InlineData("opening: 38 mm, gap: 10 mm", Verdict.Unknown)]
+    [InlineData("grille: 45 %, grille then: 75 %", Verdict.Unknown)]
+    [InlineData("opening: 38 mm", Verdict.Unknown)]
+    [InlineData("opening: 20 mm, grille: 30 %, grille then: 75 %", Verdict.Unknown)]
+    public void A_moved_fan_is_judged_by_the_air_it_leaves_and_what_is_missing_is_asked_for(string air, Verdict verdict)
+    {
+        var entry = Changed(air);
+        Assert.Equal(verdict, entry.Studied);
+        Assert.Equal(verdict == Verdict.Unknown, entry.Question is not null);
+    }
+
+    [Theory]
+    [InlineData("opening: 38 mm, grille: 0 %, grille then: 75 %")]
+    [InlineData("opening: 38 mm, gap: 10 W, gap then: 75 mm")]
+    [InlineData("opening: 38 mm, gap: 0 mm, gap then: 75 mm")]
+    public void A_way_of_air_that_makes_no_sense_is_refused(string air) => Assert.NotEmpty(Air(air).Complaints);
 }

@@ -45,7 +45,7 @@ public sealed class KeptEntriesTests
     {
         // 80 s for the switch, half a second for detection, then one port after the other, and 40 s for the phone: later than the line's 90 s.
         Assert.InRange(Job.Entry("phone/back").Demand!.Value * 60, 120.5, 122);
-        Assert.Equal(4, (Job with { Line = "line: {boxes: [router], boot: 4 min}" }).Entry("phone/back").Demand!.Value, 1e-9);
+        Assert.Equal(4, (Job with { Line = "lines: {line: {boxes: [router], boot: 4 min}}" }).Entry("phone/back").Demand!.Value, 1e-9);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ internal static class OutageJob
     {
         public string Outage { get; init; } = "{runtime: 20 min, keep: [phone], back within: 5 min}";
 
-        public string Line { get; init; } = "line: {boxes: [router], boot: 90 s}";
+        public string Line { get; init; } = "lines: {line: {boxes: [router], boot: 90 s}}";
 
         public string Endpoints { get; init; } = "{phone-1: {model: handset}, phone-2: {model: handset}, ap-1: {model: dish}, ap-2: {model: dish}, cam-1: {model: eye}}";
 

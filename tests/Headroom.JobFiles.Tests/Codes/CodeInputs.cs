@@ -3,6 +3,7 @@ using Headroom.Domain.Findings;
 using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Sheets;
+using Headroom.JobFiles.Tests.Record;
 using Headroom.JobFiles.Tests.Sheets;
 using Headroom.JobFiles.Yaml;
 
@@ -19,7 +20,7 @@ internal static class CodeInputs
     public static IReadOnlyDictionary<string, Func<IEnumerable<Finding>>> Rows { get; } = All().ToDictionary(row => row.Code, row => row.Read);
 
     private static IEnumerable<(string Code, Func<IEnumerable<Finding>> Read)> All() =>
-        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Sheets()).Concat(Edits());
+        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Sheets()).Concat(Edits()).Concat(Records());
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Files() =>
     [
@@ -90,6 +91,18 @@ internal static class CodeInputs
         ("EDT003", () => JobFileEditor.PutDesign("job: x\n", "d", "[]").Findings),
         ("EDT004", () => JobFileEditor.PutDesign("designs:\n  ? a\n  : {like: b}\n", "d", "{}").Findings),
     ];
+
+    private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Records() => new (string Code, string File, string Text)[]
+    {
+        ("REC001", "none.txt", "x"), ("REC002", "failure.csv", "x"), ("REC003", "fleet.csv", RecordDesk.Fleet("a;alder;1;2023-02-30;;;;")), ("REC004", "fleet.csv", RecordDesk.Fleet("a;alder;1;2023-02-03;;;140 %;")),
+        ("REC005", "fleet.csv", RecordDesk.Fleet("a;alder;1;2023-02-03;2022-02-03;;;")), ("REC009", "fleet.csv", RecordDesk.Fleet("a;alder;1;;;;;")), ("REC010", "hours.csv", "job;price;goods\na;3 EUR;3 USD\n"),
+        ("REC011", "shelf.csv", "model;spares\nalder;many\n"), ("REC012", "shelf.csv", "model;spares\nalder;1\nalder;2\n"), ("REC013", "shelf.csv", "model;spares\naldr;1\n"),
+        ("REC015", "fleet.csv", RecordDesk.Fleet("a;alder;1;2023-02-03;;;;30 °C\nb;alder;1;2023-02-03;;;;")),
+    }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => RecordDesk.Read((row.File, row.Text)).Findings)))
+        .Append(("REC006", () => RecordDesk.Failed("a;alder;1;2023-02-03;;;;", "b;alder;2024-02-03;;").Findings))
+        .Append(("REC007", () => RecordDesk.Failed("a;alder;1;2023-02-03;;;;\na;alder;1;2023-03-03;;;;", "a;alder;2024-02-03;;").Findings))
+        .Append(("REC008", () => RecordDesk.Failed("a;alder;0;2023-02-03;;;;", "a;alder;2024-02-03;;").Findings))
+        .Append(("REC014", () => RecordDesk.Failed("a;alder;1;2023-02-03;;;;22 °C", "a;alder;2024-02-03;;41 °C").Findings));
 
     private static string Drop(string drops) => Head + $"survey: {{drops: {{{drops}}}}}";
 

@@ -13,6 +13,7 @@ public sealed class JobSlipTests
     {
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 90}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB006" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: '12,5 m'}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB008" },
+        { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 12,5 m}\n  spaces: {a: {}}\n", "job.yaml:5:31: error JOB008" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: -12 m}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB010" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, length: 12 W}\n  spaces: {a: {}}\n", "job.yaml:5:28: error JOB007" },
         { "headroom: 1\njob: x\nsurvey:\n  drops:\n    K-1: {from: a, lenght: 12 m}\n  spaces: {a: {}}\n", "job.yaml:5:20: error JOB001" },
@@ -40,6 +41,14 @@ public sealed class JobSlipTests
         Assert.True(finding is not null, $"wanted {expected}, found:\n{string.Join('\n', loaded.Findings)}");
         Assert.All(new[] { finding.Given, finding.Allowed, finding.Advice }, part => Assert.NotEmpty(part));
         Assert.Equal(finding.Severity == Severity.Question, loaded.Ok);
+    }
+
+    [Fact]
+    public void A_decimal_comma_between_braces_is_told_with_what_is_probably_meant()
+    {
+        var found = JobFile.Parse("headroom: 1\njob: x\nsurvey: {spaces: {a: {}}, drops: {K-1: {from: a, length: 12,5 m}, K-2: {from: a, 24 AWG}}}\n", "job.yaml", Shipped).Findings;
+        Assert.Contains("write '12.5 m'", found.Single(finding => finding.Code == "JOB008").Advice, StringComparison.Ordinal);
+        Assert.Contains("a key '24 AWG'", found.Single(finding => finding.Code == "JOB001").Given, StringComparison.Ordinal);
     }
 
     [Fact]

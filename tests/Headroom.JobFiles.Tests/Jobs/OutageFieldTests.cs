@@ -36,6 +36,23 @@ public sealed class OutageFieldTests
     }
 
     [Fact]
+    public void A_line_has_its_boxes_and_their_start_beside_its_rates()
+    {
+        var line = JobFile.Parse("headroom: 1\njob: x\nsurvey: {lines: {line: {down: 50 Mb/s, boxes: [router, line-box], boot: 3 min}}}\n", "job.yaml", CatalogueFiles.ReadShipped().Value!).Value!.Survey.Lines[0];
+        Assert.Equal(("line", 50e6, 180), (line.Id, line.Down!.Value.Value, line.Boot!.Value.Value));
+        Assert.Equal(["router", "line-box"], line.Boxes);
+    }
+
+    [Fact]
+    public void The_key_that_held_the_boxes_once_is_refused_with_what_to_write()
+    {
+        var read = JobFile.Parse("headroom: 1\njob: x\nsurvey:\n  line: {boxes: [router], boot: 3 min}\n", "job.yaml", CatalogueFiles.ReadShipped().Value!);
+        var finding = Assert.Single(read.Findings, finding => finding.Severity == Headroom.Domain.Findings.Severity.Error);
+        Assert.Equal(4, finding.At.Line);
+        Assert.Contains("write its 'boxes' and 'boot' below 'lines'", finding.Advice, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_discharge_table_whose_times_do_not_fall_is_refused() => Assert.All(Tables, table =>
     {
         var read = CatalogueFiles.Parse($"catalogue: 1\nbatteries: {{b: {{chemistry: lead, nominal: 12 V, discharge: {{{table}}}}}}}\n", "own.yaml", CatalogueFiles.ReadShipped().Value!);

@@ -7,13 +7,14 @@ namespace Headroom.JobFiles.Tests.Pages;
 /// <summary>Schema and manual come from the fields that check: the committed pages are up to date, and agree with the reader.</summary>
 public sealed class PagesTests
 {
-    public static TheoryData<string> Pages => new("job-file.md", "catalogue.md", "findings.md", "schema/job.schema.json", "schema/catalogue.schema.json");
+    public static TheoryData<string> Pages => new("job-file.md", "catalogue.md", "findings.md", "record-sheets.md", "schema/job.schema.json", "schema/catalogue.schema.json");
 
     private static string Text(string page) => page switch
     {
         "job-file.md" => Manual.JobFile(),
         "catalogue.md" => Manual.Catalogue(),
         "findings.md" => Manual.Findings(),
+        "record-sheets.md" => Manual.Record(),
         "schema/job.schema.json" => Schemas.Job(),
         _ => Schemas.Catalogue(),
     };

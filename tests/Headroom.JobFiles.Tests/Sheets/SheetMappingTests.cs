@@ -90,6 +90,22 @@ public sealed class SheetMappingTests
         Assert.Contains("columns: {Tag: drop}", SheetDesk.Finding(SheetDesk.Read("drops", "Tag;room\nK-01;hall\n"), "SHT008").Advice, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_a_column_is_missing_the_slips_in_the_cells_are_found_in_the_same_go()
+    {
+        var sheet = SheetDesk.Read(new SheetPlan("drops.csv", "drops", Place.None), "drop;length (m)\nK-01;31,5\n04. Nov;18,0\nK-02;1E+9\nK-01;9,5\n");
+        Assert.Equal(["SHT008", "SHT013", "SHT014", "SHT020"], sheet.Findings.Select(finding => finding.Code).Order());
+        Assert.Equal((4, 4, 0), sheet.Rows);
+        Assert.Empty(sheet.Entries);
+    }
+
+    [Fact]
+    public void A_sheet_in_which_no_column_names_the_things_says_so_once()
+    {
+        var sheet = SheetDesk.Read("drops", "Tag;length (m)\n1;31,5\n2;18,0\n");
+        Assert.Equal(["SHT006", "SHT008"], sheet.Findings.Select(finding => finding.Code).Order());
+    }
+
     [Theory]
     [InlineData("K-01..K-24")]
     [InlineData("K-01…K-24")]

@@ -1,0 +1,35 @@
+using Headroom.Documents.Layout;
+using Headroom.Documents.Pdf;
+
+namespace Headroom.Documents.Papers;
+
+/// <summary>Writes papers.</summary>
+public static class PaperPack
+{
+    /// <summary>Writes papers of a studied design.</summary>
+    /// <param name="input">The studied design.</param>
+    /// <param name="kinds">The papers wanted.</param>
+    /// <param name="size">The sheets, upright.</param>
+    /// <returns>The papers, and those for which the job has nothing, with the reason.</returns>
+    public static WrittenPapers Write(PaperInput input, IReadOnlyList<PaperKind> kinds, SheetSize size)
+    {
+        var written = new List<WrittenPaper>();
+        var missing = new List<MissingPaper>();
+        foreach (var kind in kinds)
+        {
+            if (kind.Of(input) is { } paper)
+                written.Add(One(paper, input, size));
+            else
+                missing.Add(new(kind.Id, kind.Without));
+        }
+
+        return new(written, missing);
+    }
+
+    private static WrittenPaper One(Paper paper, PaperInput input, SheetSize size)
+    {
+        var sheets = Layouter.Lay(paper, size);
+        var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.House };
+        return new($"{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
+    }
+}

@@ -12,9 +12,7 @@ internal static class ProposeCommand
 {
     private static readonly string[] Notes =
     [
-        "Readings of the job are left out: they are of what stood there before. Each design was studied in full; one that is short is never shown. What the building alone makes short is no design's fault and is shown as it is.",
-        "The same job and version give the same designs; stopped by --time or Ctrl-C it tells the best so far, which may differ.",
-        "It ends with 0 when there are designs, 1 when none is possible, 2 when it could not be worked out.",
+        "It ends with 0 when there are designs, 1 when none is possible, else 2.",
     ];
 
     /// <summary>Builds the command.</summary>
@@ -25,7 +23,7 @@ internal static class ProposeCommand
             "Finds the cheapest designs that keep every reserve, and says why no cheaper one does",
             "JOB",
             "headroom propose examples/barn-vets/job.yaml",
-            "headroom propose job.yaml --fanless --not-in reception --write") { Notes = Notes };
+            "headroom propose job.yaml --fanless --write") { Notes = Notes };
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
         var options = new PlanOptions();
         var write = new FlagOption("--write", "puts the designs into the job file, and leaves all else in it as it was");

@@ -11,7 +11,6 @@ internal static class TurnCommand
     private static readonly string[] Notes =
     [
         "WHAT is draw:MODEL, price:MODEL, count:KIND, noise:LISTENER, runtime, reserve or reserve:KIND; without any the usual ones are turned.",
-        "Each value is a plan of its own, proved; the way between two is halved until it is as fine as the value is written.",
     ];
 
     /// <summary>Builds the command.</summary>

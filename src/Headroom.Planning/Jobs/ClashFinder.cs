@@ -22,14 +22,14 @@ internal sealed class ClashFinder(Job job, Catalogue catalogue, PlanRequest requ
                 kept = without;
         }
 
-        // What is out of the set is out for good: each of the rest alone then opens the way.
+        // What is out of the set clashes with nothing in it, but may with something else: it is given up too only where one alone does not do.
         var given = needed.Except(kept).ToList();
         return [.. kept.Select(one => Clash(one, [.. given, one]))];
     }
 
     private PlanClash Clash(Requirement one, IReadOnlyList<Requirement> without)
     {
-        var total = Total(without);
+        var total = Total([one]) ?? Total(without);
         return new(one.Words, total is { } cost ? $"{one.Relaxed}; the cheapest then costs {PlanWords.Of(cost)}" : one.Relaxed, total);
     }
 

@@ -42,7 +42,7 @@ internal sealed class Offer(PlanWork work, Job job)
         _roles.Add(("most room to grow", near.OrderByDescending(found => new RoomLeft(work.Packing, found).Powered).ThenByDescending(found => new RoomLeft(work.Packing, found).Ports).First(), Of("the roomiest")));
         _roles.Add(("fewest boxes", Fewest(out var proof), proof));
         if (OnceAnswered(cheapest) is { } asks)
-            _roles.Add(("cheaper, if what it asks turns out well", asks, new("not all that its limits hang on is known", null)));
+            _roles.Add(("cheaper once answered", asks, new("not all that its limits hang on is known", null)));
         if (Today is { } today)
             _roles.Add(("closest to today", near.OrderBy(found => TodayDistance.Of(found.Design, today)).First(), Of("the closest")));
     }

@@ -37,10 +37,10 @@ public sealed class ProposeCommandTests
     [Fact]
     public void Where_no_design_is_possible_the_clash_is_told_and_what_giving_up_each_costs()
     {
-        var result = TestDesk.Run(["propose", Job, "--model", "sorrel", "--on", "2026-11-25"]);
+        var result = TestDesk.Run(["propose", Job, "--model", "gorse", "--on", "2026-11-25"]);
         Assert.Equal(1, result.ExitCode);
         Assert.Contains("No design is possible", result.Out, StringComparison.Ordinal);
-        Assert.Contains("only sorrel may be used", result.Out, StringComparison.Ordinal);
+        Assert.Contains("only gorse may be used", result.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,6 +60,7 @@ public sealed class ProposeCommandTests
     public void A_model_that_the_client_owns_costs_nothing()
     {
         var result = TestDesk.Run(["propose", Job, "--owns", "smew=1", "--on", "2026-11-25"]);
-        Assert.Contains("0.00 EUR", result.Out, StringComparison.Ordinal);
+        // Two injectors of 34 are all that is bought.
+        Assert.Contains("68.00 EUR\n  smew + 2 x withy", result.Out, StringComparison.Ordinal);
     }
 }

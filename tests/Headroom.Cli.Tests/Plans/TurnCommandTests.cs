@@ -15,8 +15,8 @@ public sealed class TurnCommandTests
         Assert.Equal("", ShippedSchema.Faults("turn", result.Out));
         using var json = JsonDocument.Parse(result.Out);
         var up = json.RootElement.GetProperty("points")[0];
-        // Two of it and two injectors of 21 against one of 154: at 56 each they cost the same.
-        Assert.Equal(56, up.GetProperty("at").GetDouble(), 0.011);
+        // Two of it and two injectors of 34 against one of 131 and one injector: at 48.50 each they cost the same.
+        Assert.Equal(48.5, up.GetProperty("at").GetDouble(), 0.011);
         Assert.True(up.GetProperty("proved").GetBoolean());
     }
 

@@ -7,7 +7,7 @@ namespace Headroom.Cli.Commands;
 /// <summary><c>headroom schema KIND</c>: prints a JSON Schema.</summary>
 internal static class SchemaCommand
 {
-    private static readonly string[] Kinds = ["job", "catalogue", "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance"];
+    private static readonly string[] Kinds = ["job", "catalogue", "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance", "plan", "turn"];
 
     /// <summary>Builds the command.</summary>
     public static Command Build(Desk desk)

@@ -10,9 +10,10 @@ public sealed class ArrowsTests
     {
         ["Headroom.Domain"] = [],
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
+        ["Headroom.Planning"] = ["Headroom.Domain", "Headroom.Engineering", "Google.OrTools", "Google.Protobuf"],
         ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
         ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp"],
-        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "System.CommandLine"],
+        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "Headroom.Planning", "System.CommandLine"],
     };
 
     private static readonly Dictionary<string, string> AssemblyNames = new() { ["Headroom.Cli"] = "headroom" };

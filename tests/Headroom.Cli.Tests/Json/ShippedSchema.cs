@@ -6,7 +6,7 @@ namespace Headroom.Cli.Tests;
 /// <summary>Holds JSON against the schemas that are shipped.</summary>
 internal static class ShippedSchema
 {
-    private static readonly Dictionary<string, Lazy<JsonSchema>> Schemas = new[] { "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance" }.ToDictionary(
+    private static readonly Dictionary<string, Lazy<JsonSchema>> Schemas = new[] { "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance", "plan", "turn" }.ToDictionary(
         name => name, name => new Lazy<JsonSchema>(() => JsonSchema.FromText(File.ReadAllText(Repository.PathOf($"docs/schema/{name}.schema.json")))));
 
     /// <summary>What a schema has against it; empty when nothing.</summary>

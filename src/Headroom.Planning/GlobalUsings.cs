@@ -1,0 +1,1 @@
+global using PoeType = Headroom.Domain.Catalogues.PoeType;

@@ -1,0 +1,164 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Planning.Packing;
+
+namespace Headroom.Planning.Jobs;
+
+/// <summary>A job as a problem of packing, with the way back from boxes to switches.</summary>
+internal sealed class JobPacking
+{
+    private readonly PlanMemory _memory;
+    private readonly PortProbe _probe;
+    private readonly Dictionary<int, InjectorModel?> _injectors;
+
+    /// <summary>Reads a job; its readings are left out already.</summary>
+    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, (PlanMemory Memory, double LinkBits) with)
+    {
+        (Job, Catalogue, Purchases) = (job, catalogue, purchases);
+        Prices = new UnitPrices(job, catalogue);
+        Places = PlaceList.Of(job, request.Pins);
+        Kinds = EndpointKinds.Of(job, catalogue, Places, !request.Pins.WithoutGrowth);
+        Line = new LineWay(job, catalogue, Places, Prices, with.LinkBits);
+        _probe = new PortProbe(job, catalogue, Kinds, request);
+        _injectors = new InjectorProbe(job, catalogue, Kinds, Prices).Cheapest(request);
+        Boxes = [.. purchases.SelectMany(purchase => SettingChoice.Of(purchase.Model).Select(setting => Way(purchase, setting)))];
+        Standby = StandbyWays.Of(job, catalogue, Prices);
+        Also = StandbyWays.Also(job, Assumed);
+        _memory = with.Memory;
+        Problem = Build(request.Pins);
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The catalogue.</summary>
+    public Catalogue Catalogue { get; }
+
+    /// <summary>What things cost.</summary>
+    public UnitPrices Prices { get; }
+
+    /// <summary>Where switches may stand; a null where nobody says.</summary>
+    public IReadOnlyList<string?> Places { get; }
+
+    /// <summary>What is to be served.</summary>
+    public IReadOnlyList<EndpointKind> Kinds { get; }
+
+    /// <summary>What can be bought.</summary>
+    public IReadOnlyList<Purchase> Purchases { get; }
+
+    /// <summary>What each box of the problem is.</summary>
+    public IReadOnlyList<BoxWay> Boxes { get; }
+
+    /// <summary>How links run.</summary>
+    public LineWay Line { get; }
+
+    /// <summary>Standby supplies with what is switched off to spare them, in the order of the extras of a place.</summary>
+    public IReadOnlyList<StandbyWay> Standby { get; }
+
+    /// <summary>What else hangs on a standby supply.</summary>
+    public IReadOnlyList<AlsoFed> Also { get; }
+
+    /// <summary>The standby supply that an extra is.</summary>
+    public StandbyWay StandbyOf(int extra) => Standby[extra % Standby.Count];
+
+    /// <summary>Switches that stay, by place and family.</summary>
+    public List<(int Place, string Family)> Kept { get; } = [];
+
+    /// <summary>The problem.</summary>
+    public PackProblem Problem { get; }
+
+    /// <summary>What was taken for granted.</summary>
+    public List<string> Assumed { get; } = [];
+
+    /// <summary>Kinds that nothing in the catalogue serves, with the entry that is not kept.</summary>
+    public IEnumerable<(EndpointKind Kind, string? Entry)> Unserved() =>
+        Enumerable.Range(0, Kinds.Count)
+            .Where(kind => Kinds[kind].Count > 0 && !Problem.Boxes.Any(box => box.Serves.Any(serve => serve.Kind == kind)))
+            .Select(kind => (Kinds[kind], Boxes.SelectMany(box => box.Answers.Where(answer => answer.Key.Kind == kind).Select(answer => answer.Value.Entry)).FirstOrDefault(entry => entry is not null)));
+
+    private BoxWay Way(Purchase purchase, SettingChoice setting)
+    {
+        var answers = _probe.Of(purchase.Model, purchase.Supply, setting);
+        var ways = new List<(int, int, InjectorModel?)>();
+        for (var kind = 0; kind < Kinds.Count; kind++)
+        {
+            for (var group = 0; group < purchase.Model.Ports.Count; group++)
+            {
+                if (answers.TryGetValue((kind, group), out var answer) && answer.Loads is not null)
+                    ways.Add((kind, group, null));
+                if (_injectors[kind] is { } injector && purchase.Model.Ports[group] is { Media: "copper", Passive: not { AlwaysOn: true } })
+                    ways.Add((kind, group, injector));
+            }
+        }
+
+        return new(purchase, setting, answers, ways);
+    }
+
+    private PackProblem Build(PlanPins pins)
+    {
+        var boxes = Boxes.Select(box => Box(box, pins)).ToList();
+        var standby = StandbyWays.Places(Job, Kinds, Line.Root);
+        var extras = standby.SelectMany(place => Standby.Select(way => Extra(way, place))).ToList();
+        return new PackProblem(Places.Count, [.. Kinds.Select(kind => new PackKind(kind.Id, kind.Count, kind.Places))], boxes)
+        {
+            Links = Line.Links,
+            Extras = extras,
+        };
+    }
+
+    // What its load is at the least is known before it is known what hangs where: nothing that is smaller is even tried.
+    private PackExtra Extra(StandbyWay way, int place)
+    {
+        var also = place == Line.Root ? Also : [];
+        var most = _memory.Standby($"{way.Model.Id}|{way.Sheds}|{Places[place]}", () => new StandbyProbe(Job, Catalogue, Places[place]).MostWatts(way));
+        var holds = most - also.Sum(fed => fed.Watts.Value.Value) - FeedWatts.OfPorts(Kinds, place, Purchases);
+        // A coin more where ports are switched off: that is taken only where it is needed.
+        var cost = UnitPrices.Coins(Prices.Of(way.Model)!) + (way.Sheds ? 1 : 0);
+        return new(way.Model.Id, place, cost, (long)Math.Floor(holds * 1000)) { Plugs = way.Model.Outlets - also.Count };
+    }
+
+    private PackBox Box(BoxWay box, PlanPins pins)
+    {
+        var (model, supply) = (box.Purchase.Model, box.Purchase.Supply);
+        var powered = model.Ports.Where(group => group.Poe is not null || group.Passive is not null).Sum(group => group.Last - group.First + 1);
+        var serves = box.Ways.Select(way => Serve(box, way)).ToList();
+        var budget = supply?.PortWatts?.Value.Value ?? 0;
+        var watts = (long)Math.Round((budget - Job.Policy.ReserveOf("power").Of(budget)) * PortAnswer.PerWatt);
+        var ports = Math.Max(0, (long)Math.Floor(powered - Job.Policy.ReserveOf("ports").Of(powered) + 1e-9));
+        return new PackBox(
+            $"{box.Purchase.Name} {box.Setting}",
+            UnitPrices.Coins(box.Purchase.Cost),
+            [.. model.Ports.Select(group => group.Last - group.First + 1)],
+            serves,
+            [.. PortProbe.States.Select(_ => watts), ports])
+        {
+            Family = box.Purchase.Name,
+            Places = box.Purchase.Places,
+            Most = box.Purchase.Owned ? pins.Owned[model.Id] : null,
+            Links = [.. Links(model)],
+            Draw = FeedWatts.OfBox(model, supply),
+        };
+    }
+
+    private PackServe Serve(BoxWay box, (int Kind, int Group, InjectorModel? Via) way)
+    {
+        if (way.Via is { } injector)
+            return new(way.Kind, way.Group, new long[PortProbe.States.Length + 1]) { Via = injector.Id, Cost = UnitPrices.Coins(Prices.Of(injector)!) };
+        var powered = Kinds[way.Kind].TakesPower ? 1L : 0;
+        return new(way.Kind, way.Group, [.. box.Answers[(way.Kind, way.Group)].Loads!, powered]);
+    }
+
+    private IEnumerable<PackLink> Links(SwitchModel model)
+    {
+        for (var group = 0; group < model.Ports.Count; group++)
+        {
+            var port = model.Ports[group];
+            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port);
+            var module = Line.CopperModule is { } one && LineWay.RunsIn(one, port) ? UnitPrices.Coins(Prices.Of(one)!) : (long?)null;
+            var fibre = Line.LineModule is { } two && LineWay.RunsIn(two, port) ? UnitPrices.Coins(Prices.Of(two)!) : (long?)null;
+            var backbones = Line.Ways.Select(way => way?.Module).OfType<ModuleModel>().Distinct().ToList();
+            var backbone = backbones.Count == 0 ? copper ? 0 : module : backbones.TrueForAll(one => LineWay.RunsIn(one, port)) ? backbones.Max(one => UnitPrices.Coins(Prices.Of(one)!)) : (long?)null;
+            yield return new(group, copper ? 0 : module, Line.LineModule is null ? copper ? 0 : module : fibre, backbone);
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using Headroom.Domain.Plans;
+
+namespace Headroom.Planning.Jobs;
+
+/// <summary>A way of looking for designs, with what it has come to.</summary>
+internal abstract class Looking
+{
+    /// <summary>What the study has nothing against, in the order found.</summary>
+    public List<Candidate> Found { get; } = [];
+
+    /// <summary>What lost, in the order found.</summary>
+    public List<RefusedSet> Refused { get; } = [];
+
+    /// <summary>No design that was not found costs less, in coins; null when all were found.</summary>
+    public long? Bound { get; protected set; } = 0;
+
+    /// <summary>True when boxes were given up though other cords in them might do: the bound then leaves them out.</summary>
+    public bool GaveUp { get; protected set; }
+
+    /// <summary>Looks on until no set costs less than a limit, or enough were found or tried.</summary>
+    /// <param name="limit">Says, by the cheapest found, up to which cost to look [coins].</param>
+    /// <param name="most">The most designs to find.</param>
+    /// <param name="tries">The most sets to try.</param>
+    public abstract void Run(Func<long, long> limit, int most, int tries);
+}

@@ -1,0 +1,146 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Plans;
+
+namespace Headroom.Planning.Jobs;
+
+/// <summary>One plan while it is worked out: what may be bought, the packing, and the search.</summary>
+internal sealed class PlanWork
+{
+    /// <summary>How far above the cheapest designs are looked at, as a share of its cost.</summary>
+    public const double Dearer = 0.15;
+
+    private const int MostFound = 14;
+    private const int MostTries = 400;
+
+    private readonly PlanRequest _request;
+    private readonly PlanMemory _memory;
+    private double _bits;
+    private JobPacking? _other;
+    private List<Candidate> _foundWithUnknown = [];
+    private readonly List<RefusedSet> _setAside;
+
+    /// <summary>Begins a plan of a job whose readings are left out.</summary>
+    public PlanWork(Job job, Catalogue catalogue, PlanRequest request, PlanMemory? memory = null)
+    {
+        (Job, Catalogue, _request) = (job, catalogue, WithKept(job, request));
+        request = _request;
+        Gate = new Gate(job, catalogue, request);
+        _memory = memory ?? new PlanMemory();
+        var purchases = new Purchases(job, catalogue, request, Gate, _memory);
+        var may = purchases.Find(PlaceList.Of(job, request.Pins));
+        NotKnown = purchases.NotKnown;
+        _setAside = purchases.SetAside;
+        Packing = new JobPacking(job, catalogue, request, may, (_memory, 0));
+        Search = Looking();
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The catalogue.</summary>
+    public Catalogue Catalogue { get; }
+
+    /// <summary>Has designs studied.</summary>
+    public Gate Gate { get; }
+
+    /// <summary>The job as a packing.</summary>
+    public JobPacking Packing { get; private set; }
+
+    /// <summary>The search.</summary>
+    public Looking Search { get; private set; }
+
+    /// <summary>What is asked for.</summary>
+    public PlanRequest Request => _request;
+
+    /// <summary>What was set aside for want of a figure.</summary>
+    public IReadOnlyList<Purchase> NotKnown { get; }
+
+    /// <summary>What lost, and what was not considered.</summary>
+    public IEnumerable<RefusedSet> Refused => [.. Search.Refused, .. _setAside];
+
+    /// <summary>What was taken for granted.</summary>
+    public IReadOnlyList<string> Assumed => Packing.Assumed;
+
+    /// <summary>Looks for designs; false when there is none.</summary>
+    public bool Look()
+    {
+        Run();
+        if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
+            Faster();
+        if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
+            return Search.Found.Count > 0;
+        // Nothing of which all is known will do: then what is not known is carried along, and asked for.
+        CarriesUnknown = true;
+        Packing = WithNotKnown();
+        Search = Looking();
+        Run();
+        return Search.Found.Count > 0;
+    }
+
+    /// <summary>True when units are taken of which something is not known that a limit hangs on.</summary>
+    public bool CarriesUnknown { get; private set; }
+
+    /// <summary>Looks for the cheapest with all units, those of which something is not known too.</summary>
+    public Looking WithUnknown()
+    {
+        _other = WithNotKnown();
+        Keep(_other);
+        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, _request) : new Search(_other, Gate, _request);
+        search.Run(cost => cost, 4, 40);
+        _foundWithUnknown = search.Found;
+        return search;
+    }
+
+    /// <summary>The packing that a design was found in.</summary>
+    public JobPacking PackingOf(Candidate found) => _foundWithUnknown.Contains(found) ? _other! : Packing;
+
+    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
+
+    // Links of a gigabit were too slow: the same with ten.
+    private void Faster()
+    {
+        _bits = 1e10;
+        Packing = new JobPacking(Job, Catalogue, _request, Packing.Purchases, (_memory, _bits));
+        Search = Looking();
+        Run();
+    }
+
+    private static PlanRequest WithKept(Job job, PlanRequest request)
+    {
+        var models = request.Pins.Keep.Select(id => Engineering.Study.DesignOf(job, request.Today)!.Switches.First(unit => unit.Id == id).Model!).ToList();
+        var owned = models.Concat(request.Pins.Owned.SelectMany(pair => Enumerable.Repeat(pair.Key, pair.Value))).GroupBy(model => model).ToDictionary(group => group.Key, group => group.Count());
+        return request with { Pins = request.Pins with { Owned = owned } };
+    }
+
+    // What stays costs nothing, and stands where it stood.
+    private void Keep(JobPacking packing)
+    {
+        foreach (var id in _request.Pins.Keep)
+        {
+            var unit = Engineering.Study.DesignOf(Job, _request.Today)!.Switches.First(unit => unit.Id == id);
+            var model = Catalogue.Switches[unit.Model!];
+            var space = Job.Survey.Racks.FirstOrDefault(rack => rack.Id == unit.Standing.In)?.In ?? unit.Standing.In;
+            packing.Kept.Add((Math.Max(0, packing.Places.ToList().IndexOf(space)), Purchases.NameOf(model, DesignCost.SupplyOf(model, unit.Supply), owned: true)));
+        }
+    }
+
+    private Looking Looking()
+    {
+        Packing.Kept.Clear();
+        Keep(Packing);
+        return Split();
+    }
+
+    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
+
+    private void Run()
+    {
+        if (Packing.Unserved().Any())
+            return;
+        if (_request.OnlyCheapest)
+            Search.Run(cost => cost, MostFound, MostTries);
+        else
+            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
+    }
+}

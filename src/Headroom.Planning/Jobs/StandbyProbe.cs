@@ -1,0 +1,53 @@
+using Headroom.Domain.Catalogues;
+using Headroom.Domain.Findings;
+using Headroom.Domain.Jobs;
+using Headroom.Domain.Ledgers;
+using Headroom.Domain.Quantities;
+using Headroom.Engineering;
+using Headroom.Engineering.Standby;
+
+namespace Headroom.Planning.Jobs;
+
+/// <summary>Asks the study how much a standby supply feeds in a place with every reserve kept: minutes, watts and volt-amperes together.</summary>
+internal sealed class StandbyProbe(Job job, Catalogue catalogue, string? place)
+{
+    // To a tenth of a watt.
+    private const int Steps = 14;
+
+    /// <summary>The most it feeds [W]; 0 when it feeds nothing.</summary>
+    public double MostWatts(StandbyWay way)
+    {
+        var model = way.Model;
+        var (low, high) = (0.0, model.Real?.Value.Value ?? 0);
+        if (!Kept(model, 1))
+            return 0;
+        // What is left once ports are off hangs on what is plugged where: the study of the whole design says whether it lasts.
+        if (way.Sheds)
+            return high;
+        for (var i = 0; i < Steps; i++)
+        {
+            var middle = (low + high) / 2;
+            if (Kept(model, middle))
+                low = middle;
+            else
+                high = middle;
+        }
+
+        return high;
+    }
+
+    private bool Kept(StandbyModel model, double watts)
+    {
+        var standby = new PlacedStandby("standby-1", model.Id, new Standing(place, null, null), null, Place.None) { Also = [new AlsoFed("load", Make.Given(new Watts(watts)))] };
+        var design = new Design("probe", null, [], [], [standby], [], [], [], Place.None);
+        var asks = job with
+        {
+            Designs = [design],
+            Chosen = null,
+            Policy = job.Policy with { Outage = job.Policy.Outage with { Keep = [] } },
+            Survey = job.Survey with { Endpoints = [], Listeners = [] },
+        };
+        var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", DateOnly.MinValue, [], [StandbyLedger.Discipline]));
+        return !ledger.Entries.Any(entry => entry.Subject == "standby-1" && entry.Verdict is Verdict.Short or Verdict.Tight);
+    }
+}

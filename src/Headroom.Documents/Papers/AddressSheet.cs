@@ -18,7 +18,7 @@ internal static class AddressSheet
             new Facts(
             [
                 ("taken from", plan.Plan.From?.Written ?? "not known"), ("used elsewhere", string.Join(", ", plan.Plan.Elsewhere.Select(range => range.Written)) is { Length: > 0 } elsewhere ? elsewhere : "nothing said"),
-                ("names", plan.Plan.Names is null ? "no pattern said" : $"{plan.Plan.Names}{(plan.Plan.Suffix is { } suffix ? $".{suffix}" : "")}"), ("growth", plan.Plan.Growth?.Written ?? "none said"),
+                ("names", plan.Plan.Names is null ? "no pattern said" : $"{plan.Plan.Names.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal)}{(plan.Plan.Suffix is { } suffix ? $".{suffix}" : "")}"), ("growth", plan.Plan.Growth?.Written ?? "none said"),
             ]),
             new Table(
                 [

@@ -48,7 +48,7 @@ internal static class BenchSheet
     private static IEnumerable<(string Step, string Expected)> Switch(SwitchPower power, DeviceNames names)
     {
         var unit = power.Switch;
-        yield return ("power on, nothing plugged in", $"from the mains {Or(power.SupplyAt(0)?.MainsWatts, "W")}{(unit.Model.Boot is { } boot ? $"; ports served after {boot.Written}" : "")}");
+        yield return ("power on, nothing plugged in", $"from the mains {Or(power.SupplyAt(0)?.MainsWatts, "W")}{(unit.Model.Boot is { } boot ? $"; ports served after {Numbers.Show(boot.Value.Value, "s")}" : "")}");
         yield return ("firmware", "the version agreed for this job, written above; settings wiped before");
         yield return ("name and address", $"{Or(names.Name(unit.Id), "to be given")}; {Or(names.Address(unit.Id), "to be given")}{(names.Vlan(unit.Id) is { Length: > 0 } vlan ? $"; VLAN {vlan}" : "")}");
         yield return ("password, clock, names of ports", "own password, not the maker's; kept where the firm keeps them, never on paper");

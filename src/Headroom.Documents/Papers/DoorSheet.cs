@@ -36,7 +36,7 @@ internal static class DoorSheet
             yield return new Drawn(PortFront.Of(input.Results.Bound, unit));
         }
 
-        yield return new Words("Odd port numbers stand above even ones here; the numbers printed on the case count. A grey port gives no power. Passwords are not in this room.", Lettering.Label);
+        yield return new Words("Odd port numbers stand above even ones here; the numbers printed on the case count. A shaded port gives no power. Passwords are not in this room.", Lettering.Label);
         yield return new Heading("When nothing works");
         yield return new Words(Nothing(input, units));
     }
@@ -49,8 +49,8 @@ internal static class DoorSheet
             ? $"{supply.Placed.Id} holds about {Numbers.Show(Math.Floor(seconds / 60), "min")} when the mains is gone"
             : $"how long {supply.Placed.Id} holds is not known").ToList();
         return "1. Is there light elsewhere in the house? If not, wait for the mains. "
-            + (minutes.Count > 0 ? $"{LedgerInWords.Sentence(string.Join("; ", minutes))}. " : "")
-            + "2. Are there lamps on the switch? If not, look at its plug and the outlet, and touch nothing else. 3. Note what works and what does not, and the time. 4. Call, and read out what this sheet says under 'here'.";
+            + (minutes.Count > 0 ? LedgerInWords.Sentence(string.Join("; ", minutes)) : "")
+            + "\n2. Are there lamps on the switch? If not, look at its plug and the outlet, and touch nothing else.\n3. Note what works and what does not, and the time.\n4. Call, and read out what this sheet says under 'here'.";
     }
 
     private static string Place(PaperInput input, BoundSwitch unit)

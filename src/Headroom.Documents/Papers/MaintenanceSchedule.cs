@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Headroom.Documents.Canvas;
 using Headroom.Documents.Layout;
 using Headroom.Domain.Shown;
@@ -7,7 +8,7 @@ using Headroom.Engineering.Years;
 namespace Headroom.Documents.Papers;
 
 /// <summary>What is to be done when, in order of days, and what has no day yet with the question for it.</summary>
-internal static class MaintenanceSchedule
+internal static partial class MaintenanceSchedule
 {
     private const int Years = 10;
 
@@ -57,5 +58,9 @@ internal static class MaintenanceSchedule
     // The words of a question that are about the job file are of no use on paper.
     private static string Asked(DueDate due) => LedgerInWords.Sentence((due.Question ?? "").Split("; write '")[0].Split("? write '")[0].TrimEnd('?') + "?");
 
-    private static string Plain(string origin) => LedgerInWords.Sentence(origin);
+    // Which line of a file a figure stands in is for the desk; on paper stands what it is.
+    private static string Plain(string origin) => LedgerInWords.Sentence(InFile().Replace(origin, found => found.Groups[1].Success ? $" ({found.Groups[1].Value})" : ""));
+
+    [GeneratedRegex(@"\s*\((?:([a-z]+), )?[^()]*:\d+:\d+\)")]
+    private static partial Regex InFile();
 }

@@ -1,6 +1,7 @@
 using Headroom.Documents.Canvas;
 using Headroom.Documents.Layout;
 using Headroom.Domain.Shown;
+using Headroom.Engineering.Binding;
 
 namespace Headroom.Documents.Papers;
 
@@ -28,11 +29,14 @@ internal static class PickList
     }
 
     private static List<Row> Units(PaperInput input) =>
-        [.. PlacedUnit.Of(input).Select(unit => Written.ToTick(unit.Id, unit.Kind, unit.Body?.Id ?? "model not said", unit.Where(input.Job), unit.Standing.Since is { } since ? $"there since {Written.Day(since)}" : unit.Body?.Weight is { } weight ? weight.Written : ""))];
+        [.. PlacedUnit.Of(input).Select(unit => Written.ToTick(unit.Id, unit.Kind, unit.Body?.Id ?? "model not said", unit.Where(input.Job), unit.Standing.Since is { } since ? $"there since {Written.Day(since)}" : unit.Body?.Weight is { } weight ? Numbers.Show(weight.Value.Value, "kg") : ""))];
 
     private static List<Row> Devices(PaperInput input) =>
-        [.. input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind != "other").GroupBy(endpoint => endpoint.Model.Id)
+        [.. input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind != "other" && !IsTheirs(input, endpoint)).GroupBy(endpoint => endpoint.Model.Id)
             .Select(group => Written.ToTick(Numbers.Show(group.Count()), group.First().Model.Kind, group.Key, Which([.. group.Select(endpoint => endpoint.Id)])))];
+
+    private static bool IsTheirs(PaperInput input, BoundEndpoint endpoint) =>
+        input.Job.Money is { } money && (money.LeaveOut.Contains(endpoint.Model.Id) || money.LeaveOut.Contains(endpoint.Id));
 
     private static List<Row> Modules(PaperInput input)
     {

@@ -45,7 +45,7 @@ internal static class QuotationLines
     {
         var terms = quote.Terms;
         var least = Least(money, lines.FirstOrDefault()?.Option);
-        List<Row> rows = [.. lines.Select(line => Row.Of(line.What, $"{Numbers.Show((double)line.Count)} {line.CountUnit}".Trim(), line.Net is { } net ? Amount(net, terms) : "to be told"))];
+        List<Row> rows = [.. lines.Select(line => Row.Of(Named(money, line.What), $"{Numbers.Show((double)line.Count)} {line.CountUnit}".Trim(), line.Net is { } net ? Amount(net, terms) : "to be told"))];
         void Add(string what, decimal amount, bool sum = false) => rows.Add(Row.Of(what, "", least + Amount(amount, terms)) with { IsSum = sum });
         if (quote.Discount != 0)
         {
@@ -58,6 +58,21 @@ internal static class QuotationLines
             Add(quote.Groups.Count > 1 ? $"tax {group.Name}, {Share(group.Rate)} of {Amount(group.Base, terms)}" : $"tax {Share(group.Rate)}", group.Tax);
         Add("to pay", quote.Gross, sum: true);
         return new Table([new("what") { Grows = true }, new("count", Anchor.End) { Least = 60 }, new($"price [{money.Currency}]", Anchor.End) { Least = 90 }], rows);
+    }
+
+    // A model by its name alone tells a client nothing; a name that says what it is already is not said twice.
+    private static string Named(MoneyResult money, string what)
+    {
+        var words = what.Split(' ');
+        if (words.Length == 2 && words[1].StartsWith(words[0], StringComparison.Ordinal))
+            return words[1];
+        var (model, catalogue) = (what.Split(',')[0], money.Bound.Catalogue);
+        var kind = catalogue.Switches.ContainsKey(model) ? "switch"
+            : catalogue.Injectors.ContainsKey(model) ? "injector"
+            : catalogue.Standby.ContainsKey(model) ? "standby supply"
+            : catalogue.Modules.ContainsKey(model) ? "module for a link"
+            : money.Bound.Endpoints.FirstOrDefault(endpoint => endpoint.Model.Id == model)?.Model.Kind;
+        return kind is null ? what : $"{kind} {what}";
     }
 
     private static string Least(MoneyResult money, string? option) => money.Lines.Any(line => line.Option == option && line.Net is null) ? "at least " : "";

@@ -18,6 +18,10 @@ public static class PaperList
         new("acceptance-record", "Acceptance record", "site", AcceptanceRecord.Blocks) { OnItsSide = true, Without = "there is nothing to measure" },
         new("door-sheet", "Ports behind this door", "keeps", DoorSheet.Blocks) { OnItsSide = true, Without = "the design has no switch" },
         new("maintenance", "Maintenance schedule", "keeps", MaintenanceSchedule.Blocks) { OnItsSide = true },
+        new("survey-sheet", "Survey sheet", "site", HandForms.Survey) { OnItsSide = true },
+        new("variation", "Variation", "client", HandForms.Variation),
+        new("completion", "Certificate of completion", "client", HandForms.Completion),
+        new("incident", "Incident and exchange", "site", HandForms.Incident),
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
         new("handover-pack", "Handover pack", "keeps", HandoverPack.Blocks) { Sheets = HandoverPack.Lay },
     ];

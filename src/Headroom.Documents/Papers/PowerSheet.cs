@@ -42,7 +42,7 @@ internal static class PowerSheet
             yield break;
         yield return new Table(
             [
-                new("port", Anchor.End), new("device"), new("model"), new("cable"), new("class asked", Anchor.End), new("class given", Anchor.End), new("priority"),
+                new("port", Anchor.End), new("device") { Grows = true }, new("model"), new("cable"), new("class asked", Anchor.End), new("class given", Anchor.End), new("priority"),
                 new("ordinary [W]", Anchor.End), new("peak [W]", Anchor.End), new("night [W]", Anchor.End), new("set aside [W]", Anchor.End), new("starting [W]", Anchor.End),
             ],
             [.. unit.Ports.OrderBy(port => port.Port.Port).Select(port => Port(unit, port))]);

@@ -13,6 +13,7 @@ using Headroom.Engineering.Racking;
 using Headroom.Engineering.Reliability;
 using Headroom.Engineering.Standby;
 using Headroom.Engineering.Traffic;
+using Headroom.Engineering.Years;
 
 namespace Headroom.Engineering;
 
@@ -137,6 +138,18 @@ public static class Study
     {
         var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
         return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory).Standby;
+    }
+
+    /// <summary>What is due at one design of a job: batteries, warranties, tests, cleaning.</summary>
+    /// <param name="job">A job without errors.</param>
+    /// <param name="catalogue">The catalogue it names its models from.</param>
+    /// <param name="request">What is wanted.</param>
+    /// <param name="years">How many years from the day of the request; 1 or more.</param>
+    /// <returns>What is due, in order of days; what has no day yet behind, with its question.</returns>
+    public static IReadOnlyList<DueDate> Due(Job job, Catalogue catalogue, StudyRequest request, int years)
+    {
+        var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
+        return DueDates.Of(job, catalogue, (request, design), years);
     }
 
     /// <summary>The whole design that a request means.</summary>

@@ -65,7 +65,7 @@ internal static class PapersCommand
         }
 
         return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole
-            ? new PaperInput(read.Value!, Study.Results(read.Value!, models, whole), Study.Run(read.Value!, models, whole)) { Units = options.Units(parsed) }
+            ? new PaperInput(read.Value!, Study.Results(read.Value!, models, whole), Study.Run(read.Value!, models, whole)) { Request = whole, Units = options.Units(parsed) }
             : null;
     }
 

@@ -8,6 +8,9 @@ namespace Headroom.Documents.Layout;
 /// <param name="Bookmarks">The headings that begin on it.</param>
 public sealed record LaidSheet(SheetSize Size, IReadOnlyList<Placed> Items, IReadOnlyList<string> Bookmarks)
 {
+    /// <summary>The paper that begins on it, in a pack of papers; null for none.</summary>
+    public string? Chapter { get; init; }
+
     /// <summary>Draws the sheet.</summary>
     /// <param name="canvas">On what.</param>
     public void Draw(ICanvas canvas)

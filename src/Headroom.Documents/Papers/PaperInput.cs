@@ -12,6 +12,9 @@ namespace Headroom.Documents.Papers;
 /// <param name="Ledger">Its ledger.</param>
 public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
 {
+    /// <summary>What was asked of the study; by default the whole of it, on the day of the ledger.</summary>
+    public StudyRequest Request { get => field ?? new(Ledger.Design, Ledger.On, [], null); init; }
+
     /// <summary>The firm's head; null when nobody has given any.</summary>
     public Letterhead? Head { get; init; }
 
@@ -30,4 +33,19 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     /// <summary>The entries that may be seen: inside ones only where the paper stays inside.</summary>
     /// <param name="inside">True for a paper for the firm's own eyes.</param>
     public IReadOnlyList<LedgerEntry> Entries(bool inside) => inside ? Ledger.Entries : [.. Ledger.Entries.Where(entry => !entry.Inside)];
+
+    /// <summary>The designs of the job, this one first, each studied as this one was.</summary>
+    /// <param name="most">How many at most; at least 1.</param>
+    public IReadOnlyList<PaperInput> SideBySide(int most)
+    {
+        var others = Job.Designs.Select(design => design.Id).Where(id => id != Ledger.Design).Take(most - 1);
+        return [this, .. others.Select(Of)];
+    }
+
+    private PaperInput Of(string design)
+    {
+        var request = Request with { Design = design };
+        var catalogue = Results.Bound.Catalogue;
+        return this with { Results = Study.Results(Job, catalogue, request), Ledger = Study.Run(Job, catalogue, request), Request = request };
+    }
 }

@@ -12,6 +12,9 @@ public sealed record PaperKind(string Id, string Title, string For, Func<PaperIn
     /// <summary>True when it lies on its side.</summary>
     public bool OnItsSide { get; init; }
 
+    /// <summary>Lays out what is more than one paper; null for one that is laid out as it stands.</summary>
+    public Func<Paper, PaperInput, SheetSize, IReadOnlyList<LaidSheet>>? Sheets { get; init; }
+
     /// <summary>Why it is left out when there is nothing for it: what the job would have to say.</summary>
     public string Without { get; init; } = "the job says nothing about it";
 

@@ -7,9 +7,23 @@ public static class PaperList
     public static IReadOnlyList<PaperKind> All { get; } =
     [
         new("limits", "What is left of every limit", "client", LimitsPaper.Blocks),
+        new("quotation", "Quotation", "client", Quotation.Blocks) { Without = "the job says nothing of money" },
+        new("bench-sheet", "Bench sheet", "bench", BenchSheet.Blocks) { Without = "the design has no unit" },
+        new("pick-list", "Pick list for the van", "site", PickList.Blocks) { Without = "the design brings nothing" },
+        new("safety-sheet", "Safety sheet", "site", SafetySheet.Blocks),
         new("cabling-schedule", "Cabling schedule", "site", CablingSchedule.Blocks) { OnItsSide = true, Without = "the survey has no drops" },
         new("patch-schedule", "Patch schedule and port map", "site", PatchSchedule.Blocks) { OnItsSide = true, Without = "the design has no switch" },
+        new("address-plan", "Plan of addresses and VLANs", "site", AddressSheet.Blocks) { OnItsSide = true, Without = "the survey has no plan of addresses" },
+        new("power-sheet", "Power sheet", "site", PowerSheet.Blocks) { OnItsSide = true, Without = "nothing in the design gives power" },
+        new("acceptance-record", "Acceptance record", "site", AcceptanceRecord.Blocks) { OnItsSide = true, Without = "there is nothing to measure" },
+        new("door-sheet", "Ports behind this door", "keeps", DoorSheet.Blocks) { OnItsSide = true, Without = "the design has no switch" },
+        new("maintenance", "Maintenance schedule", "keeps", MaintenanceSchedule.Blocks) { OnItsSide = true },
+        new("survey-sheet", "Survey sheet", "site", HandForms.Survey) { OnItsSide = true },
+        new("variation", "Variation", "client", HandForms.Variation),
+        new("completion", "Certificate of completion", "client", HandForms.Completion),
+        new("incident", "Incident and exchange", "site", HandForms.Incident),
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
+        new("handover-pack", "Handover pack", "keeps", HandoverPack.Blocks) { Sheets = HandoverPack.Lay },
     ];
 
     /// <summary>The paper of a name; null when there is none.</summary>

@@ -18,7 +18,7 @@ public static class PaperPack
         foreach (var kind in kinds)
         {
             if (kind.Of(input) is { } paper)
-                written.Add(One(paper, input, size));
+                written.Add(One(paper, input, kind.Sheets?.Invoke(paper, input, size) ?? Layouter.Lay(paper, size)));
             else
                 missing.Add(new(kind.Id, kind.Without));
         }
@@ -26,9 +26,8 @@ public static class PaperPack
         return new(written, missing);
     }
 
-    private static WrittenPaper One(Paper paper, PaperInput input, SheetSize size)
+    private static WrittenPaper One(Paper paper, PaperInput input, IReadOnlyList<LaidSheet> sheets)
     {
-        var sheets = Layouter.Lay(paper, size);
         var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.House };
         return new($"{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
     }

@@ -25,21 +25,24 @@ public static class PdfWriter
         document.Info.ModificationDate = day;
         document.Language = about.Language;
         document.ViewerPreferences.DisplayDocTitle = true;
+        PdfOutline? chapter = null;
         foreach (var sheet in sheets)
-            Add(document, sheet, about.House);
+            Add(document, sheet, about.House, ref chapter);
         using var bytes = new MemoryStream();
         document.Save(bytes, closeStream: false);
         return SameBytes.Of(bytes.ToArray());
     }
 
-    private static void Add(PdfDocument document, LaidSheet sheet, string? house)
+    private static void Add(PdfDocument document, LaidSheet sheet, string? house, ref PdfOutline? chapter)
     {
         var page = document.AddPage();
         page.Width = XUnit.FromPoint(sheet.Size.Width);
         page.Height = XUnit.FromPoint(sheet.Size.Height);
         using (var graphics = XGraphics.FromPdfPage(page))
             sheet.Draw(new PdfCanvas(graphics, house));
+        if (sheet.Chapter is { } title)
+            chapter = document.Outlines.Add(title, page, opened: false);
         foreach (var bookmark in sheet.Bookmarks)
-            document.Outlines.Add(bookmark, page, opened: true);
+            (chapter?.Outlines ?? document.Outlines).Add(bookmark, page, opened: chapter is null);
     }
 }

@@ -15,4 +15,8 @@ public sealed record CablingResult(
     IReadOnlyDictionary<string, PairReadings> Readings,
     IReadOnlyList<FibreLink> Links,
     IReadOnlyList<PathwayUse> Pathways,
-    IReadOnlyList<CableBundle> Bundles);
+    IReadOnlyList<CableBundle> Bundles)
+{
+    /// <summary>How much of each cable is to be laid.</summary>
+    public IReadOnlyList<CableTotal> Totals => CableTotals.Of(Bound);
+}

@@ -9,6 +9,10 @@ public static class PaperList
         new("limits", "What is left of every limit", "client", LimitsPaper.Blocks),
         new("cabling-schedule", "Cabling schedule", "site", CablingSchedule.Blocks) { OnItsSide = true, Without = "the survey has no drops" },
         new("patch-schedule", "Patch schedule and port map", "site", PatchSchedule.Blocks) { OnItsSide = true, Without = "the design has no switch" },
+        new("rack-elevations", "Racks, front and side", "site", DrawingPapers.Racks) { Without = "nothing stands in a rack" },
+        new("switch-faces", "Faces of the switches", "site", DrawingPapers.Faces) { Without = "the design has no switch" },
+        new("room-plans", "Rooms and what is heard in them", "site", DrawingPapers.Rooms) { Without = "no room with a size has a listener or equipment at a spot" },
+        new("outage-sheet", "Through an outage and back", "keeps", DrawingPapers.Outage) { Without = "nothing gets power over its cable" },
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
     ];
 

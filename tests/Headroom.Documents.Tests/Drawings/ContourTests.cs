@@ -27,9 +27,9 @@ public sealed class ContourTests
     [Fact]
     public void Two_sources_have_two_lines_and_further_off_one()
     {
-        var two = Field(80, 60, (x, y) => Math.Max(60 - 10 * Math.Abs(x - 1) - 10 * Math.Abs(y - 1.5), 60 - 10 * Math.Abs(x - 3) - 10 * Math.Abs(y - 1.5)));
-        Assert.Equal(2, Contours.Of(two, 53).Count);
-        Assert.Single(Contours.Of(two, 48));
+        var two = Field(80, 60, (x, y) => Math.Max(60 - 10 * Math.Abs(x - 1.2) - 10 * Math.Abs(y - 1.5), 60 - 10 * Math.Abs(x - 2.8) - 10 * Math.Abs(y - 1.5)));
+        Assert.Equal(2, Contours.Of(two, 55).Count);
+        Assert.Single(Contours.Of(two, 51));
     }
 
     [Fact]

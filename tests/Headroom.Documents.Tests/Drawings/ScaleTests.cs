@@ -15,13 +15,13 @@ public sealed class ScaleTests
     public void A_distance_on_the_plan_is_that_of_the_sums_of_sound()
     {
         var input = DrawingInputs.Of("two-desks");
-        var frame = RoomFrame.Of(input.Job.Survey.Spaces[0].Size!.Value.Value);
+        var frame = RoomFrame.Of(input.Job.Survey.Spaces[0].Size!.Value);
         var checkedPaths = 0;
         foreach (var listener in input.Results.Sound.Listeners)
         {
             foreach (var path in listener.Paths.Where(path => path is { Metres: not null, Spot: not null }))
             {
-                var (ear, source) = (listener.Listener.Spot!.Value.Value, path.Spot!.Value);
+                var (ear, source) = (listener.Listener.Spot!.Value, path.Spot!.Value);
                 var (from, to) = (frame.At(source), frame.At(ear));
                 var drawn = Math.Sqrt(Math.Pow(to.X - from.X, 2) + Math.Pow(to.Y - from.Y, 2)) / PointsPerInch * MetresPerInch * frame.Scale.Ratio;
                 var up = ear.Z - source.Z;

@@ -32,7 +32,7 @@ public static class RoomPlan
     /// <returns>The mesh; null when nothing that is heard there is known.</returns>
     public static SoundGrid? Grid(PaperInput input, Space space)
     {
-        var size = space.Size!.Value.Value;
+        var size = space.Size!.Value;
         var height = input.Job.Survey.Listeners.FirstOrDefault(listener => listener.In == space.Id && listener.Spot is not null)?.Spot?.Value.Z ?? EarHeight;
         return SoundGrids.Of(input.Results.Sound, space.Id, (Mesh(size.Length), Mesh(size.Width)), height);
     }

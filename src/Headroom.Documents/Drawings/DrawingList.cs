@@ -1,5 +1,6 @@
 using Headroom.Documents.Drawings.Outages;
 using Headroom.Documents.Drawings.Ports;
+using Headroom.Documents.Drawings.Power;
 using Headroom.Documents.Drawings.Racks;
 using Headroom.Documents.Drawings.Rooms;
 
@@ -16,6 +17,7 @@ public static class DrawingList
         new("room", "the plan of a room to scale, with lines of the same sound level", RoomPlan.Rooms, RoomPlan.Of),
         new("restart", "the mains coming back: who is up when, and what the ports take", _ => [""], (input, _) => RestartDrawing.Of(input)),
         new("discharge", "how long a standby supply holds", DischargeDrawing.Supplies, DischargeDrawing.Of),
+        new("one-line", "from the mains over a switch to every device, with watts and volts", OneLine.Switches, OneLine.Of),
     ];
 
     /// <summary>The kind of a name; null when there is none.</summary>

@@ -17,6 +17,9 @@ internal static class DrawingPapers
     /// <summary>The rooms with their sound maps.</summary>
     public static IReadOnlyList<Block>? Rooms(PaperInput input) => Of(input, "room");
 
+    /// <summary>The way of the watts.</summary>
+    public static IReadOnlyList<Block>? OneLine(PaperInput input) => Of(input, "one-line");
+
     /// <summary>What holds through an outage, and what happens when it ends.</summary>
     public static IReadOnlyList<Block>? Outage(PaperInput input) => Of(input, "discharge", "restart");
 

@@ -59,6 +59,7 @@ public sealed class DrawingTests
     [InlineData("barn-vets", "restart", "")]
     [InlineData("barn-vets/mended", "discharge", "ups-1")]
     [InlineData("two-desks", "room", "office")]
+    [InlineData("barn-vets", "one-line", "sw-1")]
     public void Accepted_drawings_are_drawn_as_they_were_looked_at(string job, string kind, string subject)
     {
         var made = SvgCanvas.Write(DrawingList.Find(kind)!.Draw(DrawingInputs.Of(job), subject)!) + "\n";

@@ -54,6 +54,8 @@ public static class DischargeDrawing
         if (spots.Count < 2)
             return;
         plate.Poly(spots, closed: false, new Look(new Stroke(Ink.Ink, 0.7, 3)));
+        for (var i = 1; i < spots.Count; i++)
+            plate.ReserveLine(spots[i - 1], spots[i]);
         LabelPlacer.Label(plate, "a constant load held so long", spots[spots.Count / 2], Marks.Soft, chart.Field);
     }
 
@@ -71,6 +73,7 @@ public static class DischargeDrawing
         {
             var isShort = supply.Governing.Seconds < wanted.Value.Value;
             plate.Line(chart.At(wanted.Value.Value, 0).By(0, -Height), chart.At(wanted.Value.Value, 0), new Stroke(isShort ? Ink.Rust : Ink.Ink, 1.6));
+            plate.ReserveLine(chart.At(wanted.Value.Value, 0).By(0, -Height), chart.At(wanted.Value.Value, 0));
             plate.TryText($"wanted {Minutes(wanted.Value.Value)}", chart.At(wanted.Value.Value, 0).By(0, -Height - 5), (isShort ? Marks.Name with { Ink = Ink.Rust } : Marks.Name) with { Anchor = Anchor.Middle });
         }
 

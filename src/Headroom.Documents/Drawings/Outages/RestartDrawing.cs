@@ -35,7 +35,7 @@ public static class RestartDrawing
         plate.Line(new(field.X, field.Bottom), new(field.Right, field.Bottom), Stroke.Thin);
         var bottom = Curve(plate, result.Restart, new Box(field.X, field.Bottom + 36, Width, CurveHeight), last);
         Marks.Notes(plate, new(0.5, bottom + 24), NameWidth + Width + BesideWidth,
-            ["Hatched: starts. Solid: has power, until it is of use. An open end: then or later, for something before it is not known. Rust: gets no power."]);
+            [.. result.Restart.Units.Where(unit => unit.Dark.Count > 1).Select(unit => $"{unit.Id} leaves dark: {string.Join(", ", unit.Dark.Select(port => port.Port.Id))}."), "Hatched: starts. Solid: has power, until it is of use. An open end: then or later, for something before it is not known. Rust: gets no power."]);
         return plate.Finish("After the mains is back: who is up when, and what the ports take");
     }
 
@@ -64,10 +64,14 @@ public static class RestartDrawing
                 break;
         }
 
-        var when = row.Kind == RestartRowKind.Dark ? "" : time.Time(Math.Round(row.To)) + ", ";
+        var when = row.Kind == RestartRowKind.Dark ? "" : When(row.To) + ", ";
         var beside = row.Kind == RestartRowKind.Dark ? Marks.Small with { Ink = Ink.Rust } : Marks.Small;
         plate.Text(TextBoxes.Fit(when + row.Beside, beside, BesideWidth - 6), new(box.Right + 6, base0), beside);
     }
+
+    private static string When(double seconds) => seconds < 60
+        ? Numbers.Show(Math.Round(seconds), "s")
+        : $"{Numbers.Show(Math.Floor(Math.Round(seconds) / 60))} min {Numbers.Show(Math.Round(seconds) % 60)} s";
 
     // All units together; what they may give stands as a limit where there is but one.
     private static double Curve(Plate plate, RestartResult restart, Box field, double last)

@@ -54,6 +54,8 @@ internal sealed record Chart(Box Field, Axis Time, Axis Value, string Unit)
             spots.Add(At(i + 1 < steps.Count ? steps[i + 1].Seconds : until, steps[i].Value));
         }
 
+        for (var i = 1; i < spots.Count; i++)
+            plate.ReserveLine(spots[i - 1], spots[i]);
         if (spots.Count > 1)
             plate.Poly(spots, closed: false, new Look(stroke));
     }

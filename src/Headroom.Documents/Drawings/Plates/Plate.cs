@@ -5,6 +5,9 @@ namespace Headroom.Documents.Drawings.Plates;
 /// <summary>A drawing while it is made: it keeps what is drawn and where texts stand, so that a later label finds a free place.</summary>
 internal sealed class Plate : ICanvas
 {
+    // A slanted line is kept free in boxes of this length [pt].
+    private const double LinePiece = 4;
+
     private readonly List<Action<ICanvas>> _strokes = [];
     private readonly List<Box> _taken = [];
     private double _right;
@@ -45,6 +48,20 @@ internal sealed class Plate : ICanvas
     /// <summary>Keeps a place free of labels.</summary>
     /// <param name="box">The place.</param>
     public void Reserve(Box box) => _taken.Add(box);
+
+    /// <summary>Keeps a line free of labels.</summary>
+    /// <param name="from">Where it begins.</param>
+    /// <param name="to">Where it ends.</param>
+    public void ReserveLine(Spot from, Spot to)
+    {
+        var pieces = Math.Max(1, (int)(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / LinePiece));
+        var (right, down) = ((to.X - from.X) / pieces, (to.Y - from.Y) / pieces);
+        for (var i = 0; i < pieces; i++)
+        {
+            var at = from.By(i * right, i * down);
+            _taken.Add(new Box(Math.Min(at.X, at.X + right) - 0.5, Math.Min(at.Y, at.Y + down) - 0.5, Math.Abs(right) + 1, Math.Abs(down) + 1));
+        }
+    }
 
     /// <summary>True when no text and nothing reserved stands in a place.</summary>
     /// <param name="box">The place.</param>

@@ -107,7 +107,7 @@ public static class SwitchFace
     private static void Legend(Plate plate, Spot at)
     {
         plate.Text("The worst of a port's limits:", at, Marks.Soft);
-        var x = at.X + 90;
+        var x = TextBoxes.Of("The worst of a port's limits:", at, Marks.Soft).Right + 10;
         foreach (var verdict in new[] { Verdict.Short, Verdict.Tight, Verdict.Unknown, Verdict.Clear })
         {
             VerdictMark.Draw(plate, verdict, new(x, at.Y - 2.2), 5.5);

@@ -14,7 +14,7 @@ internal static class RackNotes
         var notes = use.Places.OrderByDescending(place => place.Lowest ?? 0)
             .Select(place => place.Lowest is { } lowest
                 ? new RackNote(lowest - 1 + place.Thing.Fills / 2.0, $"U{lowest}", Told(input, place.Thing) + (place.IsProposed ? ", place proposed" : ""))
-                : new RackNote(null, "", $"Without a place: {Told(input, place.Thing)}, {place.Thing.Fills} U"))
+                : new RackNote(null, "", place.Thing.Fills > 0 ? $"Without a place: {Told(input, place.Thing)}, {place.Thing.Fills} U" : $"Not on the rails: {Told(input, place.Thing)}"))
             .ToList();
         notes.AddRange(use.Loose.Select(thing => new RackNote(null, "", $"Not on the rails: {Told(input, thing)}")));
         if (use.Depth is null)
@@ -30,7 +30,9 @@ internal static class RackNotes
 
     private static string Told(PaperInput input, RackThing thing)
     {
-        var parts = new List<string> { thing.Id, thing.Body?.Id ?? thing.Kind };
+        var parts = new List<string> { thing.Id };
+        if ((thing.Body?.Id ?? thing.Kind) is var kind && kind != thing.Id)
+            parts.Add(kind);
         if (thing.Depth is { } depth)
             parts.Add(depth.Written + " deep");
         if (thing.Weight is { } weight)

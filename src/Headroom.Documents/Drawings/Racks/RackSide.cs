@@ -47,7 +47,7 @@ internal static class RackSide
         if (plugs > 0)
             plate.Rect(new Box(body.Right, body.Y, plugs, body.Height), new Look(new Stroke(beyond ? Ink.Rust : Ink.Ink, 0.5, 1.5)));
         plate.Text(TextBoxes.Fit(thing.Id, Marks.Small, body.Width - 4), new(body.X + 3, body.Middle.Y + 2.3), Marks.Small);
-        if (RackNotes.DepthOf(view.Input, thing.Id) is { } entry && body.Width > 60)
+        if (RackNotes.DepthOf(view.Input, thing.Id) is { Verdict: not Domain.Ledgers.Verdict.Clear } entry && body.Width > 60)
             VerdictMark.Draw(plate, entry.Verdict, new(body.Right - 6, body.Middle.Y), 5);
         if (RackNotes.HeatOf(view.Input, thing.Id) is { } heat)
             Heat(plate, new(body.Right, body.Middle.Y), box.Right, heat);

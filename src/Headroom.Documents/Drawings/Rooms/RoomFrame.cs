@@ -16,7 +16,7 @@ internal sealed record RoomFrame(Size Size, DrawingScale Scale, Box Inside)
 
     private const double Left = 34;
     private const double Top = 44;
-    private static readonly Box Room = new(0, 0, 360, 330);
+    private static readonly Box Room = new(0, 0, 440, 400);
 
     /// <summary>Places a room at the largest scale that fits.</summary>
     public static RoomFrame Of(Size size)

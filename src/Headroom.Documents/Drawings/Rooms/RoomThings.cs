@@ -45,6 +45,7 @@ internal sealed class RoomThings(Plate plate, PaperInput input, Space space, Roo
     {
         var (from, to) = (frame.At(screen.From.Value), frame.At(screen.To.Value));
         plate.Line(from, to, Stroke.Heavy);
+        plate.ReserveLine(from, to);
         _labels.Add(($"{screen.Id}, {screen.Kind}", new((from.X + to.X) / 2, (from.Y + to.Y) / 2), Marks.Soft));
     }
 
@@ -81,6 +82,6 @@ internal sealed class RoomThings(Plate plate, PaperInput input, Space space, Roo
         var half = entry?.PlusMinus is { } interval ? $" ± {Numbers.Show(Math.Round(interval, 1))}" : "";
         _labels.Add((listener.Total is { } total ? $"{Numbers.Show(Math.Round(total.Value, 1))}{half} dB(A)" : "level not known", at, Marks.Small));
         foreach (var reading in listener.Readings)
-            _labels.Add(($"○ {Numbers.Show(reading.Reading.Value)} measured", at, Marks.Small));
+            _labels.Add(($"measured {Numbers.Show(reading.Reading.Value)}", at, Marks.Small));
     }
 }

@@ -77,8 +77,12 @@ public static class DischargeDrawing
             plate.TryText($"wanted {Minutes(wanted.Value.Value)}", chart.At(wanted.Value.Value, 0).By(0, -Height - 5), (isShort ? Marks.Name with { Ink = Ink.Rust } : Marks.Name) with { Anchor = Anchor.Middle });
         }
 
-        foreach (var stage in stages.Skip(1).Where(stage => stage.FromSeconds < until))
-            LabelPlacer.Label(plate, $"{Minutes(stage.FromSeconds)}: {Sheds(supply, stage)}", chart.At(stage.FromSeconds, stage.Watts), Marks.Small, chart.Field);
+        for (var i = 1; i < stages.Length && stages[i].FromSeconds < until; i++)
+        {
+            var end = i + 1 < stages.Length ? Math.Min(until, stages[i + 1].FromSeconds) : until;
+            LabelPlacer.Label(plate, $"{Minutes(stages[i].FromSeconds)}: {Sheds(supply, stages[i])}", chart.At((stages[i].FromSeconds + end) / 2, stages[i].Watts), Marks.Small, chart.Field);
+        }
+
         LabelPlacer.Label(plate, Numbers.Show(Math.Round(stages[0].Watts, 1), "W"), chart.At(Math.Min(until, stages.Length > 1 ? stages[1].FromSeconds : until) / 2, stages[0].Watts), Marks.Small, chart.Field);
     }
 

@@ -96,7 +96,7 @@ public static class SwitchFace
 
     private static IEnumerable<string> Sums(PaperInput input, string id, IReadOnlyList<FacePort> ports)
     {
-        if (input.Results.Power.Switches.FirstOrDefault(one => one.Switch.Id == id) is not { } power)
+        if (input.Results.Power.Switches.FirstOrDefault(one => one.Switch.Id == id) is not { } power || !ports.Any(port => port.Powered))
             yield break;
         var unknown = ports.Count(port => port is { Powered: true, Watts: null });
         var sum = ports.Sum(port => port.Watts ?? 0);

@@ -84,7 +84,7 @@ public static class OneLine
     }
 
     private static void Figure(Plate plate, double? value, Spot at) =>
-        plate.Text(value is { } known ? Numbers.Show(Math.Round(known, 1)) : "?", at, Marks.Small with { Anchor = Anchor.End });
+        plate.Text(value is { } known ? known.ToString("0.0", CultureInfo.InvariantCulture) : "?", at, Marks.Small with { Anchor = Anchor.End });
 
     private static string Watts(double? value) => value is { } known ? Numbers.Show(Math.Round(known, 1), "W") : "? W";
 }

@@ -22,6 +22,11 @@ public static class PaperList
         new("variation", "Variation", "client", HandForms.Variation),
         new("completion", "Certificate of completion", "client", HandForms.Completion),
         new("incident", "Incident and exchange", "site", HandForms.Incident),
+        new("rack-elevations", "Racks, front and side", "site", DrawingPapers.Racks) { Without = "nothing stands in a rack" },
+        new("switch-faces", "Faces of the switches", "site", DrawingPapers.Faces) { Without = "the design has no switch" },
+        new("room-plans", "Rooms and what is heard in them", "site", DrawingPapers.Rooms) { Without = "no room with a size has a listener or equipment at a spot" },
+        new("one-line", "The way of the watts", "keeps", DrawingPapers.OneLine) { Without = "nothing gets power over its cable" },
+        new("outage-sheet", "Through an outage and back", "keeps", DrawingPapers.Outage) { Without = "nothing gets power over its cable" },
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
         new("handover-pack", "Handover pack", "keeps", HandoverPack.Blocks) { Sheets = HandoverPack.Lay },
     ];

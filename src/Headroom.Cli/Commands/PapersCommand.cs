@@ -26,7 +26,7 @@ internal static class PapersCommand
             "headroom papers job.yaml --out papers --only limits --paper Letter") { Notes = Notes };
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
         var folder = new ValueOption("--out", "DIR", "the folder to write into; it is made when it is not there");
-        var only = new ValueOption("--only", "PAPER,...", $"only some papers: {Words.Or([.. PaperList.All.Select(kind => kind.Id)])}");
+        var only = new ValueOption("--only", "PAPER,...", $"only some of the {PaperList.All.Count} papers, which docs/papers.md tells: limits, quotation, door-sheet ...");
         only.Checked(given => given.Split(',').Select(name => ValueOption.Complaint(name.Trim(), [.. PaperList.All.Select(kind => kind.Id)])).FirstOrDefault(problem => problem is not null));
         var size = new ValueOption("--paper", string.Join('|', SheetSize.All.Select(one => one.Name)), "the size of the sheets; otherwise the client's, else A4");
         size.OneOf([.. SheetSize.All.Select(one => one.Name)]);

@@ -23,6 +23,7 @@ public sealed class ProcessTests : IDisposable
         { "remedies examples/barn-vets/job.yaml --entry field-link/volts --format csv", "remedies-volts.csv" },
         { "remedies examples/barn-vets/job.yaml --entry field-link/volts --format json", "remedies-volts.json" },
         { "remedies examples/barn-vets/job.yaml --design mended --entry K-05/cords --units imperial", "remedies-cords.txt" },
+        { "record examples/firm-record", "record.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts", "explain-volts.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --units imperial", "explain-volts-imperial.txt" },
         { "explain examples/barn-vets/job.yaml field-link/volts --format json", "explain-volts.json" },

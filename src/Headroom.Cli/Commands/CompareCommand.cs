@@ -31,7 +31,7 @@ internal static class CompareCommand
         var swap = new ValueOption("--swap", "MODEL=OTHER", "a model in the place of another; may be repeated", often: true).Checked(ComplaintOf);
         var options = new StudyOptions("text", "json");
         command.Add(swap);
-        options.AddTo(command, withDesign: false);
+        options.AddTo(command, "--design");
         command.Validators.Add(result =>
         {
             var given = result.GetResult(words)?.Tokens.Count ?? 0;

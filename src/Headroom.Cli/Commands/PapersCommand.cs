@@ -34,7 +34,7 @@ internal static class PapersCommand
         command.Add(folder);
         command.Add(only);
         command.Add(size);
-        options.AddTo(command, without: ["--only", "--format"]);
+        options.AddTo(command, "--only", "--format");
         command.SetAction(parsed =>
         {
             if (folder.One(parsed) is not { } into)
@@ -43,30 +43,19 @@ internal static class PapersCommand
                 return ExitCode.NotWorked;
             }
 
-            if (Input(parsed.GetValue(job)![0], options, parsed, desk) is not { } input)
+            if (Worked.Asked(parsed.GetValue(job)![0], options, parsed, desk) is not { } asked)
                 return ExitCode.NotWorked;
+            var input = Input(asked, options.Units(parsed));
             var kinds = only.One(parsed) is { } names ? names.Split(',').Select(name => PaperList.Find(name.Trim())!).ToList() : PaperList.All;
             return Write(PaperPack.Write(input, kinds, SizeOf(size.One(parsed) ?? input.Job.Client?.Paper)), into, desk);
         });
         return command;
     }
 
-    private static PaperInput? Input(string job, StudyOptions options, ParseResult parsed, Desk desk)
+    private static PaperInput Input(AskedStudy asked, ShownUnits units)
     {
-        var read = JobSource.Read(job, options.Catalogues(parsed), desk, out var models);
-        FindingsReport.Write(desk.Err, read.Findings);
-        if (!read.Ok || models is null)
-            return null;
-        var request = options.Request(parsed, desk.Today);
-        if (DesignChoice.Complaint(read.Value!, request) is { } complaint)
-        {
-            desk.Err.WriteLine($"headroom: {complaint}");
-            return null;
-        }
-
-        return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole
-            ? new PaperInput(read.Value!, Study.Results(read.Value!, models, whole), Study.Run(read.Value!, models, whole)) { Request = whole, Units = options.Units(parsed) }
-            : null;
+        var results = Study.Results(asked.Job, asked.Models, asked.Request);
+        return new PaperInput(asked.Job, results, Study.LedgerOf(results, asked.Request)) { Request = asked.Request, Units = units };
     }
 
     private static SheetSize SizeOf(string? name) => SheetSize.All.FirstOrDefault(size => size.Name == name) ?? SheetSize.A4;

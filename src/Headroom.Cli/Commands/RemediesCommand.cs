@@ -39,7 +39,7 @@ internal static class RemediesCommand
         foreach (var option in new Option[] { entry, take, name, all })
             command.Add(option);
         // Every discipline counts: what helps one may harm another.
-        options.AddTo(command, withOnly: false);
+        options.AddTo(command, "--only");
         command.Validators.Add(result =>
         {
             if (result.GetResult(name) is not null && result.GetResult(take) is null)
@@ -66,20 +66,9 @@ internal static class RemediesCommand
 
     private static (Job Job, Catalogue Models, RemedyResult Result)? Found(string given, IReadOnlyList<string> words, (StudyOptions Options, ParseResult Parsed) asked, Desk desk)
     {
-        var read = JobSource.Read(given, asked.Options.Catalogues(asked.Parsed), desk, out var models);
-        FindingsReport.Write(desk.Err, read.Findings);
-        if (!read.Ok || models is null)
+        if (Worked.Asked(given, asked.Options, asked.Parsed, desk) is not { } study || Entries(Study.Run(study.Job, study.Models, study.Request), words, desk) is not { } entries)
             return null;
-        var request = asked.Options.Request(asked.Parsed, desk.Today);
-        if (DesignChoice.Complaint(read.Value!, request) is { } complaint)
-        {
-            desk.Err.WriteLine($"headroom: {complaint}");
-            return null;
-        }
-
-        if (FirmRecord.Add(request, asked.Options.Readings(asked.Parsed), desk) is not { } whole || Entries(Study.Run(read.Value!, models, whole), words, desk) is not { } entries)
-            return null;
-        return (read.Value!, models, Search(read.Value!, models, new(whole, entries), desk));
+        return (study.Job, study.Models, Search(study.Job, study.Models, new(study.Request, entries), desk));
     }
 
     private static RemedyResult Search(Job job, Catalogue models, RemedyRequest request, Desk desk)

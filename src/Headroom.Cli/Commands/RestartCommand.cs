@@ -2,7 +2,6 @@ using System.CommandLine;
 using Headroom.Cli.Json;
 using Headroom.Cli.Text;
 using Headroom.Engineering;
-using Headroom.Engineering.Standby;
 
 namespace Headroom.Cli.Commands;
 
@@ -29,25 +28,13 @@ internal static class RestartCommand
         options.AddTo(command);
         command.SetAction(parsed =>
         {
-            if (Out(parsed.GetValue(job)![0], (options, parsed), desk) is not { } result)
+            if (Worked.Asked(parsed.GetValue(job)![0], options, parsed, desk) is not { } asked)
                 return ExitCode.NotWorked;
-            var on = options.Request(parsed, desk.Today).On;
+            var result = Study.Results(asked.Job, asked.Models, asked.Request).Standby;
+            var on = asked.Request.On;
             desk.Out.Write(options.Format(parsed) == "json" ? RestartJson.Write(result, on) : RestartSheet.Write(result, on, desk.Pen));
             return result.Restart.Units.Any(unit => unit.Dark.Count > 0) ? ExitCode.Short : ExitCode.NothingShort;
         });
         return command;
-    }
-
-    private static StandbyResult? Out(string job, (StudyOptions Options, ParseResult Parsed) asked, Desk desk)
-    {
-        var read = JobSource.Read(job, asked.Options.Catalogues(asked.Parsed), desk, out var models, asked.Options.Rates(asked.Parsed));
-        FindingsReport.Write(desk.Err, read.Findings);
-        if (!read.Ok || models is null)
-            return null;
-        var request = asked.Options.Request(asked.Parsed, desk.Today);
-        if (DesignChoice.Complaint(read.Value!, request) is not { } complaint)
-            return FirmRecord.Add(request, asked.Options.Readings(asked.Parsed), desk) is { } whole ? Study.Outage(read.Value!, models, whole) : null;
-        desk.Err.WriteLine($"headroom: {complaint}");
-        return null;
     }
 }

@@ -32,15 +32,10 @@ internal sealed class StudyOptions
         _format.HelpName = string.Join('|', formats);
     }
 
-    /// <summary>Adds all to a command; the one that names a design only where the command does not name designs itself, the one that names disciplines only where some may be left out.</summary>
-    public void AddTo(Command command, bool withDesign = true, bool withOnly = true)
-    {
-        foreach (var option in All.Where(option => (withDesign || option != _design) && (withOnly || option != _only)))
-            command.Add(option);
-    }
-
-    /// <summary>Adds those whose name is not among some.</summary>
-    public void AddTo(Command command, IReadOnlyList<string> without)
+    /// <summary>Adds them to a command, without those that mean nothing there or that it has itself.</summary>
+    /// <param name="command">The command.</param>
+    /// <param name="without">The names of those, such as <c>--design</c>.</param>
+    public void AddTo(Command command, params string[] without)
     {
         foreach (var option in All.Where(option => !without.Contains(option.Name)))
             command.Add(option);

@@ -8,7 +8,11 @@ namespace Headroom.Cli.Commands;
 internal static class Worked
 {
     /// <summary>The ledger, or null when something stands in the way; what it is has then been said.</summary>
-    public static Ledger? Out(string job, StudyOptions options, ParseResult parsed, Desk desk)
+    public static Ledger? Out(string job, StudyOptions options, ParseResult parsed, Desk desk) =>
+        Asked(job, options, parsed, desk) is { } asked ? Study.Run(asked.Job, asked.Models, asked.Request) : null;
+
+    /// <summary>The job, models and request of a command that studies one design, or null when something stands in the way; what it is has then been said.</summary>
+    public static AskedStudy? Asked(string job, StudyOptions options, ParseResult parsed, Desk desk)
     {
         var read = JobSource.Read(job, options.Catalogues(parsed), desk, out var models, options.Rates(parsed));
         FindingsReport.Write(desk.Err, read.Findings);
@@ -21,7 +25,7 @@ internal static class Worked
             return null;
         }
 
-        return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole ? Study.Run(read.Value!, models, whole) : null;
+        return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole ? new(read.Value!, models, whole) : null;
     }
 
     /// <summary>The exit code a ledger comes to.</summary>

@@ -36,8 +36,9 @@ internal static class YearsCommand
         command.SetAction(parsed =>
         {
             var years = until.One(parsed) is { } given ? Count(given)!.Value : Usual;
-            if (Out((parsed.GetValue(job)![0], years), options, parsed, desk) is not { } result)
+            if (Worked.Asked(parsed.GetValue(job)![0], options, parsed, desk) is not { } asked)
                 return ExitCode.NotWorked;
+            var result = YearsStudy.Of(asked.Job, asked.Models, asked.Request, years);
             desk.Out.Write(options.Format(parsed) switch
             {
                 "json" => YearsJson.Write(result),
@@ -47,19 +48,6 @@ internal static class YearsCommand
             return result.ComesShort ? ExitCode.Short : ExitCode.NothingShort;
         });
         return command;
-    }
-
-    private static YearsResult? Out((string Job, int Years) asked, StudyOptions options, ParseResult parsed, Desk desk)
-    {
-        var read = JobSource.Read(asked.Job, options.Catalogues(parsed), desk, out var models, options.Rates(parsed));
-        FindingsReport.Write(desk.Err, read.Findings);
-        if (!read.Ok || models is null)
-            return null;
-        var request = options.Request(parsed, desk.Today);
-        if (DesignChoice.Complaint(read.Value!, request) is not { } complaint)
-            return FirmRecord.Add(request, options.Readings(parsed), desk) is { } whole ? YearsStudy.Of(read.Value!, models, whole, asked.Years) : null;
-        desk.Err.WriteLine($"headroom: {complaint}");
-        return null;
     }
 
     private static int? Count(string given) =>

@@ -6,13 +6,7 @@ namespace Headroom.Cli.Text;
 internal static class Words
 {
     /// <summary>A verdict as a word.</summary>
-    public static string Of(Verdict verdict) => verdict switch
-    {
-        Verdict.Short => "short",
-        Verdict.Tight => "tight",
-        Verdict.Clear => "clear",
-        _ => "unknown",
-    };
+    public static string Of(Verdict verdict) => LedgerInWords.Word(verdict);
 
     /// <summary>A count with the right form of its noun.</summary>
     public static string Count(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";

@@ -32,14 +32,4 @@ public static class VerdictMark
                 break;
         }
     }
-
-    /// <summary>The verdict as a word.</summary>
-    /// <param name="verdict">The verdict.</param>
-    public static string Word(Verdict verdict) => verdict switch
-    {
-        Verdict.Short => "short",
-        Verdict.Tight => "tight",
-        Verdict.Clear => "clear",
-        _ => "unknown",
-    };
 }

@@ -1,5 +1,4 @@
 using Headroom.Documents.Canvas;
-using Headroom.Documents.Drawings;
 using Headroom.Documents.Layout;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Shown;
@@ -31,8 +30,8 @@ internal static class CalculationBook
         var figures = Numbers.Together([unit.Value(entry.Demand), unit.Value(entry.Limit), unit.Difference(entry.Left)]);
         yield return new Heading($"{entry.Subject}: {entry.What}");
         yield return new Words(entry.Left is null
-            ? $"{entry.Id}: {VerdictMark.Word(entry.Verdict)}. {LedgerInWords.Sentence(entry.Question ?? "")}"
-            : $"{entry.Id}: {VerdictMark.Word(entry.Verdict)}; asked {Numbers.WithUnit(figures[0], unit.Symbol)}, there is {Numbers.WithUnit(figures[1], unit.Symbol)}, left {Numbers.WithUnit(figures[2], unit.Between)}. {LedgerInWords.Sentence(entry.Story.Say(entry))}");
+            ? $"{entry.Id}: {LedgerInWords.Word(entry.Verdict)}. {LedgerInWords.Sentence(entry.Question ?? "")}"
+            : $"{entry.Id}: {LedgerInWords.Word(entry.Verdict)}; asked {Numbers.WithUnit(figures[0], unit.Symbol)}, there is {Numbers.WithUnit(figures[1], unit.Symbol)}, left {Numbers.WithUnit(figures[2], unit.Between)}. {LedgerInWords.Sentence(entry.Story.Say(entry))}");
         var working = entry.Story.Work(entry);
         if (working.Formula.Length > 0)
             yield return new Words(working.Formula, Mono);

@@ -44,7 +44,7 @@ internal static class LimitsPaper
     private static string Count(IReadOnlyList<LedgerEntry> entries, int shown)
     {
         var counts = string.Join(", ", new[] { Verdict.Short, Verdict.Tight, Verdict.Clear, Verdict.Unknown }
-            .Select(verdict => (Count: entries.Count(entry => entry.Verdict == verdict), Word: VerdictMark.Word(verdict)))
+            .Select(verdict => (Count: entries.Count(entry => entry.Verdict == verdict), Word: LedgerInWords.Word(verdict)))
             .Where(one => one.Count > 0).Select(one => $"{one.Count} {one.Word}"));
         var rest = shown < entries.Count ? $" {shown} of them stand here: all that are not clear, and of each kind of limit the one with the least left. The calculation book has all." : "";
         return $"{entries.Count} limits: {counts}.{rest}";

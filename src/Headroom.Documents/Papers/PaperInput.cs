@@ -46,6 +46,7 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     {
         var request = Request with { Design = design };
         var catalogue = Results.Bound.Catalogue;
-        return this with { Results = Study.Results(Job, catalogue, request), Ledger = Study.Run(Job, catalogue, request), Request = request };
+        var results = Study.Results(Job, catalogue, request);
+        return this with { Results = results, Ledger = Study.LedgerOf(results, request), Request = request };
     }
 }

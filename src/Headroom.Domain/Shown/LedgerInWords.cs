@@ -17,6 +17,16 @@ public static class LedgerInWords
             yield return unknown;
     }
 
+    /// <summary>A verdict as a word.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Short => "short",
+        Verdict.Tight => "tight",
+        Verdict.Clear => "clear",
+        _ => "unknown",
+    };
+
     /// <summary>A text as a sentence of its own: a full stop at its end, its first letter large unless a name such as <c>ap-1</c> stands there.</summary>
     /// <param name="text">The text.</param>
     public static string Sentence(string text)

@@ -17,7 +17,7 @@ internal static class DueDates
         var (on, policy) = (of.Request.On, job.Policy.Years ?? YearsPolicy.None);
         List<DueDate> all =
         [
-            .. Study.Outage(job, catalogue, of.Request with { Design = of.Design.Id }).Supplies.Select(supply => Battery(supply, on)),
+            .. Study.Results(job, catalogue, of.Request with { Design = of.Design.Id }).Standby.Supplies.Select(supply => Battery(supply, on)),
             .. WarrantyDates.Of(of.Design, catalogue, policy, on),
             .. policy.Tests.Select(test => Repeated(policy, on, ("site", test.Name), test.Every)),
         ];

@@ -33,6 +33,20 @@ public sealed class RatesOptionTests
         Assert.Contains(code, result.Err, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("study")]
+    [InlineData("explain", "offer/price")]
+    [InlineData("restart")]
+    [InlineData("years")]
+    [InlineData("remedies")]
+    [InlineData("papers", "--out", "never-made")]
+    public void Every_command_that_takes_rates_reads_them(string command, params string[] words)
+    {
+        var result = TestDesk.Run([command, Job, .. words, "--rates", "not-there.yaml"]);
+        Assert.Equal((2, ""), (result.ExitCode, result.Out));
+        Assert.Contains("not-there.yaml", result.Err, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_folder_of_jobs_takes_them_too_and_does_not_take_them_for_a_job()
     {

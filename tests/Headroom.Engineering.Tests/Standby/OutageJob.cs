@@ -64,7 +64,7 @@ internal static class OutageJob
 
         public Ledger Ledger => Study.Run(Job, All.Value, StudyRequest.Whole(Site.Today));
 
-        public StandbyResult Outages => Study.Outage(Job, All.Value, StudyRequest.Whole(Site.Today));
+        public StandbyResult Outages => Study.Results(Job, All.Value, StudyRequest.Whole(Site.Today)).Standby;
 
         private Job Job
         {

@@ -111,7 +111,7 @@ public static class SwitchFace
         foreach (var verdict in new[] { Verdict.Short, Verdict.Tight, Verdict.Unknown, Verdict.Clear })
         {
             VerdictMark.Draw(plate, verdict, new(x, at.Y - 2.2), 5.5);
-            plate.Text(VerdictMark.Word(verdict), new(x + 7, at.Y), Marks.Small);
+            plate.Text(LedgerInWords.Word(verdict), new(x + 7, at.Y), Marks.Small);
             x += 45;
         }
 

@@ -42,7 +42,7 @@ internal static class RackNotes
         if (thing.Body?.Ears == "loose")
             parts.Add("loose ears");
         if (DepthOf(input, thing.Id) is { Verdict: Verdict.Short or Verdict.Tight } entry)
-            parts.Add($"depth {VerdictMark.Word(entry.Verdict)}");
+            parts.Add($"depth {LedgerInWords.Word(entry.Verdict)}");
         return string.Join(", ", parts);
     }
 }

@@ -19,10 +19,10 @@ internal sealed class LedgerDraft(Job job, IReadOnlyList<string> wanted)
 
     /// <summary>Adds what a discipline came to.</summary>
     /// <param name="entries">Its entries.</param>
-    /// <param name="expectations">What it expects of readings; null when nothing of it is measured.</param>
+    /// <param name="expectations">Makes what it expects of readings, where there are any; null when nothing of it is measured.</param>
     /// <param name="figures">Makes its figures, when they are asked for; null for none.</param>
     /// <param name="answers">Makes its answers, when they are asked for; null for none.</param>
-    public void Add(List<LedgerEntry> entries, IExpectations? expectations, Func<IEnumerable<Figure>>? figures, Func<IEnumerable<Answer>>? answers = null)
+    public void Add(List<LedgerEntry> entries, Func<IExpectations>? expectations, Func<IEnumerable<Figure>>? figures, Func<IEnumerable<Answer>>? answers = null)
     {
         _entries.AddRange(expectations is null ? entries : _board.Beside(entries, expectations));
         if (figures is not null)

@@ -46,7 +46,7 @@ public static class Study
         // Later disciplines need what the ports give, so power is worked out even where only they are wanted.
         var power = results.Power;
         if (draft.Wants(PowerLedger.Discipline))
-            draft.Add(PowerLedger.Entries(power), new PowerExpectations(power), () => PowerFigures.Of(power), () => PowerAnswers.Of(power));
+            draft.Add(PowerLedger.Entries(power), () => new PowerExpectations(power), () => PowerFigures.Of(power), () => PowerAnswers.Of(power));
         AddBuilding(draft, results);
         AddService(draft, results);
         AddOffice(draft, results);
@@ -72,19 +72,19 @@ public static class Study
         if (draft.Wants(CablingLedger.Discipline))
         {
             var cabling = results.Cabling;
-            draft.Add(CablingLedger.Entries(cabling), new CablingExpectations(cabling), () => CablingFigures.Of(cabling));
+            draft.Add(CablingLedger.Entries(cabling), () => new CablingExpectations(cabling), () => CablingFigures.Of(cabling));
         }
 
         if (draft.Wants(HeatLedger.Discipline))
         {
             var heat = results.Heat;
-            draft.Add(HeatLedger.Entries(heat), new HeatExpectations(heat), () => HeatFigures.Of(heat), () => HeatAnswers.Of(heat));
+            draft.Add(HeatLedger.Entries(heat), () => new HeatExpectations(heat), () => HeatFigures.Of(heat), () => HeatAnswers.Of(heat));
         }
 
         if (draft.Wants(AcousticLedger.Discipline))
         {
             var sound = results.Sound;
-            draft.Add(AcousticLedger.Entries(sound), new AcousticExpectations(sound), () => AcousticFigures.Of(sound), () => AcousticAnswers.Of(sound));
+            draft.Add(AcousticLedger.Entries(sound), () => new AcousticExpectations(sound), () => AcousticFigures.Of(sound), () => AcousticAnswers.Of(sound));
         }
     }
 
@@ -94,13 +94,13 @@ public static class Study
         if (draft.Wants(StandbyLedger.Discipline))
         {
             var standby = results.Standby;
-            draft.Add(StandbyLedger.Entries(standby), new StandbyExpectations(standby), () => StandbyFigures.Of(standby), () => StandbyAnswers.Of(standby));
+            draft.Add(StandbyLedger.Entries(standby), () => new StandbyExpectations(standby), () => StandbyFigures.Of(standby), () => StandbyAnswers.Of(standby));
         }
 
         if (draft.Wants(TrafficLedger.Discipline))
         {
             var traffic = results.Traffic;
-            draft.Add(TrafficLedger.Entries(traffic), new TrafficExpectations(traffic), () => TrafficFigureList.Of(traffic), () => TrafficAnswers.Of(traffic));
+            draft.Add(TrafficLedger.Entries(traffic), () => new TrafficExpectations(traffic), () => TrafficFigureList.Of(traffic), () => TrafficAnswers.Of(traffic));
         }
 
         if (draft.Wants(FailureLedger.Discipline))

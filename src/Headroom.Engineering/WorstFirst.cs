@@ -13,7 +13,7 @@ internal static class WorstFirst
         var keys = ArrayPool<Key>.Shared.Rent(entries.Count);
         for (var i = 0; i < entries.Count; i++)
             keys[i] = new Key(Rank(entries[i].Verdict), ShareLeft(entries[i]), entries[i]);
-        Array.Sort(keys, 0, entries.Count, Comparer.One);
+        Shares.Sort(keys, entries.Count, Comparer.One);
         for (var i = 0; i < entries.Count; i++)
             entries[i] = keys[i].Entry;
         ArrayPool<Key>.Shared.Return(keys, clearArray: true);

@@ -12,6 +12,9 @@ public sealed record LedgerEntry
     private readonly double _reserve = double.NaN;
     private readonly double _plusMinus = double.NaN;
 
+    // What most entries have nothing of is kept apart; it is never changed, only replaced, so that copies may share it.
+    private readonly LedgerExtras _extras = LedgerExtras.None;
+
     /// <summary>The stable, readable id: <c>discipline/subject/quantity</c>, made of these three when it is first asked for.</summary>
     public string Id { get => field ??= string.Concat(Discipline, "/", Subject) + "/" + Quantity; init; }
 
@@ -61,7 +64,7 @@ public sealed record LedgerEntry
     public Verdict Verdict => Overruled is null ? Studied : Verdict.Clear;
 
     /// <summary>True when it is for the firm's own eyes, such as costs and margins: papers for the client leave it out.</summary>
-    public bool Inside { get; init; }
+    public bool Inside { get => _extras.Inside; init => _extras = _extras.Inside == value ? _extras : _extras with { Inside = value }; }
 
     /// <summary>Half the interval of what is left; null when no input has an interval.</summary>
     public double? PlusMinus { get => Known(_plusMinus); init => _plusMinus = value ?? double.NaN; }
@@ -70,28 +73,28 @@ public sealed record LedgerEntry
     public bool MayBeShort => Studied is Verdict.Clear or Verdict.Tight && PlusMinus is { } half && Left is { } left && left - half < 0;
 
     /// <summary>How many parts of a sum are known; null when all are.</summary>
-    public KnownParts? Parts { get; init; }
+    public KnownParts? Parts { get => _extras.Parts; init => _extras = _extras.Parts == value ? _extras : _extras with { Parts = value }; }
 
     /// <summary>The one question to ask on site; null when nothing is missing.</summary>
-    public string? Question { get; init; }
+    public string? Question { get => _extras.Question; init => _extras = _extras.Question == value ? _extras : _extras with { Question = value }; }
 
     /// <summary>Codes of the cautions that apply.</summary>
-    public IReadOnlyList<Caution> Cautions { get; init; } = [];
+    public IReadOnlyList<Caution> Cautions { get => _extras.Cautions; init => _extras = _extras.Cautions == value ? _extras : _extras with { Cautions = value }; }
 
     /// <summary>What would mend it, costless first; empty when nothing is to be mended.</summary>
-    public IReadOnlyList<string> Advice { get; init; } = [];
+    public IReadOnlyList<string> Advice { get => _extras.Advice; init => _extras = _extras.Advice == value ? _extras : _extras with { Advice = value }; }
 
     /// <summary>What was assumed, in words; empty when nothing.</summary>
-    public IReadOnlyList<string> Assumed { get; init; } = [];
+    public IReadOnlyList<string> Assumed { get => _extras.Assumed; init => _extras = _extras.Assuming(value); }
 
     /// <summary>Other ways of counting or other states, shown beside it without verdict.</summary>
-    public IReadOnlyList<BesideRow> Beside { get; init; } = [];
+    public IReadOnlyList<BesideRow> Beside { get => _extras.Beside; init => _extras = _extras.Beside == value ? _extras : _extras with { Beside = value }; }
 
     /// <summary>What was measured of the same thing; empty when nothing.</summary>
-    public IReadOnlyList<Comparison> Measured { get; init; } = [];
+    public IReadOnlyList<Comparison> Measured { get => _extras.Measured; init => _extras = _extras.Measured == value ? _extras : _extras with { Measured = value }; }
 
     /// <summary>Who set the study's verdict aside, and why; null when nobody.</summary>
-    public Overruling? Overruled { get; init; }
+    public Overruling? Overruled { get => _extras.Overruled; init => _extras = _extras.Overruled == value ? _extras : _extras with { Overruled = value }; }
 
     /// <summary>Tells, works out and turns around the entry on demand.</summary>
     public required IEntryStory Story { get; init; }

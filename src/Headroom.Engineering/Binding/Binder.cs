@@ -44,26 +44,21 @@ public static class Binder
     private static BoundRun[] Runs(Job job, Catalogue catalogue)
     {
         var binder = new RunBinder(job, catalogue);
-        var runs = new BoundRun[job.Survey.Drops.Count];
-        for (var i = 0; i < runs.Length; i++)
-            runs[i] = binder.Bind(job.Survey.Drops[i]);
-        return runs;
+        return Shares.Map(job.Survey.Drops, binder.Bind);
     }
 
-    private static List<BoundEndpoint> Endpoints(Job job, Catalogue catalogue, PortAssigner ports, BoundRun[] runs)
+    private static BoundEndpoint[] Endpoints(Job job, Catalogue catalogue, PortAssigner ports, BoundRun[] runs)
     {
         var byDrop = new Dictionary<string, BoundRun>(runs.Length);
         foreach (var run in runs)
             byDrop.TryAdd(run.Drop.Id, run);
-        var bound = new List<BoundEndpoint>(job.Survey.Endpoints.Count);
-        foreach (var endpoint in job.Survey.Endpoints)
+        var bound = Shares.Map(job.Survey.Endpoints, endpoint =>
         {
             var model = Find(catalogue.Endpoints, endpoint.Model, endpoint.Id);
             var run = endpoint.Drop is { } id ? byDrop.GetValueOrDefault(id) : null;
-            bound.Add(new BoundEndpoint(endpoint, model, run, ports.Patched(endpoint)));
-        }
-
-        for (var i = 0; i < bound.Count; i++)
+            return new BoundEndpoint(endpoint, model, run, ports.Patched(endpoint));
+        });
+        for (var i = 0; i < bound.Length; i++)
         {
             if (bound[i].Port is null && bound[i].TakesPower)
                 bound[i] = bound[i] with { Port = ports.Assume(bound[i]) };

@@ -17,7 +17,18 @@ public sealed record BoundSwitch(PlacedSwitch Placed, SwitchModel Model, SupplyM
     /// <summary>The group a port belongs to.</summary>
     /// <param name="port">The number on the port.</param>
     /// <returns>The group, or null when the model has no such port.</returns>
-    public PortGroup? PortGroupOf(int port) => Model.Ports.FirstOrDefault(group => port >= group.First && port <= group.Last);
+    public PortGroup? PortGroupOf(int port)
+    {
+        // Asked for every port of a site: without an enumerator.
+        var groups = Model.Ports;
+        for (var i = 0; i < groups.Count; i++)
+        {
+            if (port >= groups[i].First && port <= groups[i].Last)
+                return groups[i];
+        }
+
+        return null;
+    }
 
     /// <summary>The ports that can be powered, by type or passive voltage.</summary>
     public int PoweredPorts => Model.Ports.Where(group => group.Poe is not null || group.Passive is not null).Sum(group => group.Last - group.First + 1);

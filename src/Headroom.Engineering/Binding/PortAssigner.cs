@@ -9,8 +9,7 @@ internal sealed class PortAssigner
 {
     private readonly IReadOnlyList<BoundSwitch> _switches;
     private readonly Dictionary<string, BoundPatch> _patched = [];
-    private readonly Dictionary<string, SortedSet<int>> _free = [];
-    private readonly HashSet<string> _used = [];
+    private readonly Dictionary<string, bool[]> _taken = [];
 
     /// <summary>Reads the patching of a design.</summary>
     public PortAssigner(IReadOnlyList<BoundSwitch> switches, IReadOnlyList<BoundInjector> injectors, Design design)
@@ -19,26 +18,23 @@ internal sealed class PortAssigner
         var byId = switches.ToDictionary(s => s.Id);
         var injectorById = injectors.ToDictionary(i => i.Id);
         foreach (var s in switches)
-            _free[s.Id] = new SortedSet<int>(s.Model.Ports.SelectMany(group => Enumerable.Range(group.First, group.Last - group.First + 1)));
+            _taken[s.Id] = new bool[LastPort(s) + 1];
         foreach (var patch in design.Patch)
         {
             var (unit, port) = (patch.To.Unit, patch.To.Port ?? 1);
             _patched[patch.What] = new BoundPatch(patch.What, byId.GetValueOrDefault(unit), injectorById.GetValueOrDefault(unit), port, Assumed: false);
-            Take(new PortRef(unit, port));
+            Take(unit, port);
         }
 
         foreach (var end in injectors.SelectMany(i => i.Placed.From).Concat((design.Uplinks ?? []).SelectMany(u => new[] { u.From, u.To })))
-            Take(end);
+            Take(end.Unit, end.Port);
     }
 
     /// <summary>The port an endpoint was patched to, by its drop or by itself; null when nobody has.</summary>
     public BoundPatch? Patched(Endpoint endpoint)
     {
-        var key = endpoint.Drop is { } drop && _patched.ContainsKey(drop) ? drop : endpoint.Id;
-        if (!_patched.TryGetValue(key, out var patch))
-            return null;
-        _used.Add(key);
-        return patch;
+        BoundPatch? patch = null;
+        return endpoint.Drop is { } drop && _patched.TryGetValue(drop, out patch) || _patched.TryGetValue(endpoint.Id, out patch) ? patch : null;
     }
 
     /// <summary>The first free port that suits: nearest switch first, the least type that serves its class; null when none is free.</summary>
@@ -59,25 +55,43 @@ internal sealed class PortAssigner
 
         if (best is not { } found)
             return null;
-        _free[found.Switch.Id].Remove(found.Port);
+        _taken[found.Switch.Id][found.Port] = true;
         return new BoundPatch(endpoint.Id, found.Switch, null, found.Port, Assumed: true);
     }
 
     /// <summary>Patched drops on which no endpoint hangs.</summary>
-    public List<BoundPatch> Loose(IReadOnlyList<BoundEndpoint> endpoints) =>
-        endpoints.Count == 0 ? [.. _patched.Values] : [.. _patched.Where(pair => !_used.Contains(pair.Key)).Select(pair => pair.Value)];
-
-    private void Take(PortRef port)
+    public List<BoundPatch> Loose(IReadOnlyList<BoundEndpoint> endpoints)
     {
-        if (port.Port is { } number && _free.TryGetValue(port.Unit, out var free))
-            free.Remove(number);
+        var used = new HashSet<BoundPatch>(endpoints.Count, ReferenceEqualityComparer.Instance);
+        for (var i = 0; i < endpoints.Count; i++)
+        {
+            if (endpoints[i].Port is { } port)
+                used.Add(port);
+        }
+
+        return [.. _patched.Values.Where(patch => !used.Contains(patch))];
+    }
+
+    private static int LastPort(BoundSwitch s)
+    {
+        var last = 0;
+        for (var i = 0; i < s.Model.Ports.Count; i++)
+            last = Math.Max(last, s.Model.Ports[i].Last);
+        return last;
+    }
+
+    private void Take(string unit, int? port)
+    {
+        if (port is { } number && _taken.TryGetValue(unit, out var taken) && number >= 0 && number < taken.Length)
+            taken[number] = true;
     }
 
     private int? FirstFree(BoundSwitch s, PortGroup group)
     {
-        foreach (var port in _free[s.Id].GetViewBetween(group.First, group.Last))
+        var taken = _taken[s.Id];
+        for (var port = group.First; port <= group.Last; port++)
         {
-            if (group.Poe is not null || s.PassiveOn(port))
+            if (!taken[port] && (group.Poe is not null || s.PassiveOn(port)))
                 return port;
         }
 

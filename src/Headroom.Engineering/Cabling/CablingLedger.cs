@@ -16,12 +16,12 @@ public static class CablingLedger
         var policy = result.Bound.Job.Policy;
         var entries = new List<LedgerEntry>(2 * result.Runs.Count + 16);
         var ofRuns = new RunEntries(policy);
-        foreach (var run in result.Runs)
+        Shares.Gather(entries, result.Runs, (own, run) =>
         {
-            ofRuns.Add(entries, run);
+            ofRuns.Add(own, run);
             if (result.Readings.TryGetValue(run.Id, out var readings))
-                UnbalanceEntries.Add(entries, run, readings, policy);
-        }
+                UnbalanceEntries.Add(own, run, readings, policy);
+        });
 
         foreach (var link in result.Links)
             FibreEntries.Add(entries, link, policy);

@@ -19,14 +19,14 @@ public static class CablingStudy
                 light.Add(run.Drop.Id);
         }
 
-        var copper = new List<CopperRun>(bound.Runs.Count);
+        var copper = new List<BoundRun>(bound.Runs.Count);
         foreach (var run in bound.Runs)
         {
             if (!run.IsFibre && !light.Contains(run.Drop.Id))
-                copper.Add(RunSums.Of(run));
+                copper.Add(run);
         }
 
         return new CablingResult(
-            bound, copper, PairReadings.ByDrop(bound.Job.Readings), links, PathwaySums.Of(bound), new BundleFinder(loadOf).Find(bound.Runs));
+            bound, Shares.Map(copper, RunSums.Of), PairReadings.ByDrop(bound.Job.Readings), links, PathwaySums.Of(bound), new BundleFinder(loadOf).Find(bound.Runs));
     }
 }

@@ -16,6 +16,8 @@ internal sealed class RunEntries(Policy policy)
 
     private static readonly string[] OnlyTemperature = [NoTemperature];
 
+    private static readonly string[] OnlyCord = [OneCord];
+
     private readonly Reserve _length = policy.ReserveOf("length");
     private readonly Reserve _cords = policy.ReserveOf("cords");
     private readonly Reserve _ohms = policy.ReserveOf("ohms");
@@ -57,7 +59,7 @@ internal sealed class RunEntries(Policy policy)
         entries.Add(entry with
         {
             Question = entry.Studied == Verdict.Unknown ? CordQuestion(run, cords) : null,
-            Assumed = run.Run.Pieces.Any(piece => piece is { Cord: true, IsAssumed: true }) ? [OneCord] : [],
+            Assumed = run.Run.Pieces.Any(piece => piece is { Cord: true, IsAssumed: true }) ? OnlyCord : [],
             Advice = entry.Studied is Verdict.Short or Verdict.Tight ? new LateList<string>(() => CordAdvice.Of(run, cords, _cords)) : [],
         });
     }

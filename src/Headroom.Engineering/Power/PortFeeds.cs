@@ -15,11 +15,8 @@ internal static class PortFeeds
         var group = s.PortGroupOf(port);
         if (group is null)
             return PortFeed.None;
-        if (s.PassiveOn(port))
-            return Passive(group.Passive!) with { LimitWatts = limit?.Value.Value, LimitOrigin = Origins.Of(limit) };
-        return group.Poe is { } type
-            ? Typed(type, s.Supply) with { LimitWatts = limit?.Value.Value, LimitOrigin = Origins.Of(limit) }
-            : PortFeed.None;
+        var feed = s.PassiveOn(port) ? Passive(group.Passive!) : group.Poe is { } type ? Typed(type, s.Supply) : PortFeed.None;
+        return limit is null || feed == PortFeed.None ? feed : feed with { Limit = limit };
     }
 
     private static PortFeed OfInjector(BoundInjector injector) =>
@@ -27,15 +24,7 @@ internal static class PortFeeds
         : injector.Model.Poe is { } type ? Typed(type, injector.Model.Supply)
         : PortFeed.None;
 
-    private static PortFeed Passive(PassiveOutput passive) => new(
-        null, passive, passive.Volts.Value.Value, passive.Volts.PlusMinus ?? 0, Origins.Of(passive.Volts), null, "");
+    private static PortFeed Passive(PassiveOutput passive) => new(null, passive, passive.Volts, null);
 
-    private static PortFeed Typed(PoeType type, SupplyModel? supply) => new(
-        type,
-        null,
-        supply?.PortVolts?.Value.Value,
-        supply?.PortVolts?.PlusMinus ?? 0,
-        supply?.PortVolts is { } volts ? Origins.Of(volts) : "standard, the least of its type",
-        null,
-        "");
+    private static PortFeed Typed(PoeType type, SupplyModel? supply) => new(type, null, supply?.PortVolts, null);
 }

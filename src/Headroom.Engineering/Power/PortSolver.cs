@@ -45,7 +45,7 @@ public static class PortSolver
             SourceVolts = volts,
             LoopOhms = loop,
             LeastVolts = power.LeastVolts?.Value.Value ?? (granted is { } k ? PoeClasses.LeastDeviceVolts(k) : null),
-            LeastVoltsOrigin = power.LeastVolts is { } least ? Origins.Of(least) : $"standard, class {granted}",
+            LeastVoltsWritten = power.LeastVolts,
             MostVolts = power.MostVolts?.Value.Value ?? StandardMostVolts,
             Fault = volts > (power.MostVolts?.Value.Value ?? StandardMostVolts) ? PortFault.TooManyVolts : PortFault.None,
             States = States(endpoint, (volts, loop), granted is { } n ? (n, at.Type) : null),
@@ -57,9 +57,9 @@ public static class PortSolver
     {
         var volts = at.Output.Volts.Value.Value;
         var loop = Loop(endpoint, at.Output.Pairs ?? 2);
-        var (least, most, origin) = power.Passive is { } range
-            ? (range.Value.Value - (range.PlusMinus ?? 0), range.Value.Value + (range.PlusMinus ?? 0), Origins.Of(range))
-            : (PassivePins.TurnOnVolts, power.MostVolts?.Value.Value ?? StandardMostVolts, "standard, turn-on of a device with a class");
+        var (least, most) = power.Passive is { } range
+            ? (range.Value.Value - (range.PlusMinus ?? 0), range.Value.Value + (range.PlusMinus ?? 0))
+            : (PassivePins.TurnOnVolts, power.MostVolts?.Value.Value ?? StandardMostVolts);
         return new PoweredPort
         {
             Endpoint = endpoint,
@@ -71,7 +71,7 @@ public static class PortSolver
             SourceVolts = volts,
             LoopOhms = loop,
             LeastVolts = power.Passive is not null ? power.LeastVolts?.Value.Value ?? least : least,
-            LeastVoltsOrigin = power.Passive is not null && power.LeastVolts is { } own ? Origins.Of(own) : origin,
+            LeastVoltsWritten = power.Passive is null ? null : power.LeastVolts ?? power.Passive,
             MostVolts = most,
             Fault = volts > most ? PortFault.TooManyVolts : power.Passive is null && !PassivePins.StartsOn(volts, least) ? PortFault.NeverStarts : PortFault.None,
             States = States(endpoint, (volts, loop), null),

@@ -21,8 +21,7 @@ public static class PowerLedger
             entries.AddRange(SwitchEntries.Of(s, result, policy));
         foreach (var injector in result.Injectors)
             entries.AddRange(InjectorEntries.Of(injector, policy));
-        foreach (var port in result.Ports)
-            AddPort(entries, (port, cautions.Of(port)), policy);
+        Shares.Gather(entries, result.Ports, (own, port) => AddPort(own, (port, cautions.Of(port)), policy));
         entries.AddRange(VoltsEntries.WithoutRun(result.Ports));
         entries.AddRange(StartEntries.NotKnown(result.Ports));
         entries.AddRange(FaultEntries.OfLivePins(result.LivePins));

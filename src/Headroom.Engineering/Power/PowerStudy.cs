@@ -12,13 +12,13 @@ public static class PowerStudy
     /// <returns>The result; entries are made from it by <see cref="PowerLedger"/>.</returns>
     public static PowerResult Of(BoundDesign bound, MeasuredDrawResult? measured = null)
     {
-        var ports = new List<PoweredPort>(bound.Endpoints.Count);
+        var powered = new List<BoundEndpoint>(bound.Endpoints.Count);
         var unserved = new List<BoundEndpoint>();
         var live = new List<LivePin>();
         foreach (var endpoint in bound.Endpoints)
         {
             if (endpoint.TakesPower && endpoint.Port is not null)
-                ports.Add(PortSolver.Solve(endpoint));
+                powered.Add(endpoint);
             else if (endpoint.TakesPower)
                 unserved.Add(endpoint);
             else if (endpoint.Port is { } patch && PortFeeds.Of(patch).Passive is { } passive)
@@ -31,14 +31,15 @@ public static class PowerStudy
                 live.Add(new LivePin(patch, null, passive.Volts.Value.Value));
         }
 
+        var ports = Shares.Map(powered, PortSolver.Solve);
         var byUnit = ByUnit(ports);
         return new PowerResult(
             bound, ports, unserved, live,
-            [.. bound.Switches.Select(s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? [], measured))],
+            Shares.Map(bound.Switches, s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? [], measured)),
             [.. bound.Injectors.Select(i => Injector(i, byUnit.GetValueOrDefault(i.Id) ?? []))]);
     }
 
-    private static Dictionary<string, List<PoweredPort>> ByUnit(List<PoweredPort> ports)
+    private static Dictionary<string, List<PoweredPort>> ByUnit(PoweredPort[] ports)
     {
         var byUnit = new Dictionary<string, List<PoweredPort>>();
         foreach (var port in ports)

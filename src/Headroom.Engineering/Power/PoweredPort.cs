@@ -1,3 +1,4 @@
+using Headroom.Domain.Quantities;
 using Headroom.Engineering.Binding;
 
 namespace Headroom.Engineering.Power;
@@ -41,8 +42,15 @@ public sealed record PoweredPort
     /// <summary>The least voltage the endpoint needs while it runs [V]; null when not known.</summary>
     public double? LeastVolts { get; init; }
 
+    /// <summary>That need as written [V]; null when it was taken from a standard.</summary>
+    public Given<Volts>? LeastVoltsWritten { get; init; }
+
     /// <summary>Where that need comes from, in words.</summary>
-    public string LeastVoltsOrigin { get; init; } = "";
+    public string LeastVoltsOrigin =>
+        LeastVoltsWritten is not null ? Origins.Of(LeastVoltsWritten)
+        : LeastVolts is null ? ""
+        : Feed.Passive is not null ? "standard, turn-on of a device with a class"
+        : $"standard, class {GrantedClass}";
 
     /// <summary>The most voltage the endpoint stands [V]; null when not known.</summary>
     public double? MostVolts { get; init; }

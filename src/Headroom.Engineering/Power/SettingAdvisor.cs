@@ -1,6 +1,8 @@
 using Headroom.Domain.Catalogues;
+using Headroom.Domain.Findings;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
+using Headroom.Domain.Quantities;
 
 namespace Headroom.Engineering.Power;
 
@@ -81,7 +83,7 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
             if (LimitOf(port) is not { } watts)
                 return port;
             limited.Add((port.Port.Port, watts));
-            return port with { Feed = port.Feed with { LimitWatts = watts }, GrantWatts = Math.Min(watts, port.GrantWatts ?? watts) };
+            return port with { Feed = port.Feed with { Limit = Tried(watts) }, GrantWatts = Math.Min(watts, port.GrantWatts ?? watts) };
         }).ToList();
         if (limited.Count == 0)
             return null;
@@ -90,6 +92,8 @@ internal sealed class SettingAdvisor(SwitchPower s, Reserve reserve)
         var account = SwitchCounter.WorstOf(new SwitchCounter(s.Switch, ports, s.BudgetWatts, s.Counter.Measured).Count(s.Setting));
         return ($"a port limit of {Words.List([.. words])}", account);
     }
+
+    private static Given<Watts> Tried(double watts) => new(new Watts(watts), $"{Words.Of(watts)} W", Origin.Assumed, null, Place.None);
 
     private static double? LimitOf(PoweredPort port)
     {

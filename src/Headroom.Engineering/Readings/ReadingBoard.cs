@@ -12,10 +12,11 @@ internal sealed class ReadingBoard(Job job)
     private readonly HashSet<Reading> _placed = [];
 
     /// <summary>The entries with the readings beside them that a discipline can speak of.</summary>
-    public List<LedgerEntry> Beside(List<LedgerEntry> entries, IExpectations expectations)
+    public List<LedgerEntry> Beside(List<LedgerEntry> entries, Func<IExpectations> make)
     {
         if (job.Readings.Count == 0)
             return entries;
+        var expectations = make();
         var index = new Dictionary<string, int>(entries.Count);
         for (var i = 0; i < entries.Count; i++)
             index.TryAdd(entries[i].Id, i);

@@ -26,8 +26,7 @@ public static class TrafficLedger
         }
 
         var ports = new PortEntries(result, policy);
-        foreach (var port in result.Ports)
-            ports.Add(entries, port);
+        Shares.Gather(entries, result.Ports, ports.Add);
         foreach (var recorder in result.Recorders)
             RecorderEntries.Add(entries, recorder, policy);
         return entries;

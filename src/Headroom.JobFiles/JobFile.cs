@@ -50,7 +50,7 @@ public static class JobFile
         if (rates is not null && tree.Value is not null)
             tree = tree with { Value = FirmRatesFile.Under(tree.Value, rates) };
         if (tree.Value is not YamlMap root || root.Find(SheetsKey)?.Value is not { } sheets)
-            return tree.Value is null ? new(null, tree.Findings) : Build(tree.Value, tree.Findings, catalogue, isWhole: true);
+            return tree.Value is null ? new(null, tree.Findings) : Build(tree.Value, tree.Findings, catalogue, left: null);
         return WithSheets(root, sheets, (tree.Findings, catalogue), folder);
     }
 
@@ -82,16 +82,21 @@ public static class JobFile
     /// <summary>Reads the text of a file that lies in a folder, with the sheets that it names there.</summary>
     internal static Loaded<Job> Parse(string text, string name, Catalogue? catalogue, string? folder) => ParseMeanwhile(text, name, folder, () => catalogue);
 
-    /// <summary>Builds the job of a tree.</summary>
-    internal static Loaded<Job> Build(YamlNode tree, IEnumerable<Finding> before, Func<Catalogue?> catalogue, bool isWhole)
+    /// <summary>Builds the job of a tree; the rows of its sheets that could not be taken over are null when all could.</summary>
+    internal static Loaded<Job> Build(YamlNode tree, IEnumerable<Finding> before, Func<Catalogue?> catalogue, LeftRows? left)
     {
         var reader = new FieldReader(CodePrefix);
         var job = JobFields.Shape.Read(tree, reader, out var read) ? read : null;
         var findings = new List<Finding>([.. before, .. reader.Findings]);
-        // The rules about the whole speak of things that are missing; behind an error they would speak of what was left out here.
+        // The rules about the whole speak of things that are missing; behind an error they would speak of what was left out here,
+        // so only names are checked then that nothing which was left out can have.
         // Without one they must be asked: a thing that is merely empty is left out too, and what names it would dangle.
-        if (job is not null && isWhole && !(reader.LeftOut && findings.Exists(finding => finding.Severity == Severity.Error)))
-            findings.AddRange(Rules(job, catalogue()));
+        if (job is not null && catalogue() is { } models)
+        {
+            var isAll = left is null && !(reader.LeftOut && findings.Exists(finding => finding.Severity == Severity.Error));
+            findings.AddRange(isAll ? JobRules.Check(job, models) : JobRules.CheckNames(job, models, NamesWritten.In(tree, left).MayHave));
+        }
+
         return new(job, YamlText.InOrder(findings));
     }
 
@@ -100,8 +105,6 @@ public static class JobFile
     {
         var join = new SheetJoin(folder);
         var joined = join.Join(root, sheets);
-        return Build(joined, [.. read.Findings, .. join.Findings], read.Catalogue, !join.Stands);
+        return Build(joined, [.. read.Findings, .. join.Findings], read.Catalogue, join.Left);
     }
-
-    private static IReadOnlyList<Finding> Rules(Job job, Catalogue? catalogue) => catalogue is null ? [] : JobRules.Check(job, catalogue);
 }

@@ -46,7 +46,7 @@ public static class SheetImport
         var join = new SheetJoin(JobFile.FolderOf(named.Job));
         var whole = root.Find(JobFile.SheetsKey)?.Value is { } sheets ? join.Join(root, sheets) : root;
         var (joined, sheet, path) = join.Add(whole, named.Plan);
-        var read = JobFile.Build(joined, [.. tree.Findings, .. join.Findings], () => catalogue, !join.Stands);
+        var read = JobFile.Build(joined, [.. tree.Findings, .. join.Findings], () => catalogue, join.Left);
         var told = Told(sheet, read.Findings);
         return read.Ok && path is not null ? Edited(text, (named.Job, catalogue), (sheet, path), told) : told;
     }

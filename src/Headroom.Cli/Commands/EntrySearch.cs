@@ -5,19 +5,22 @@ using Headroom.Domain.Quantities;
 
 namespace Headroom.Cli.Commands;
 
-/// <summary>Finds the entry or figure somebody means: by its id, by the end of it, or by any part that no other has.</summary>
-/// <param name="Id">The whole id; null when it is not clear which.</param>
+/// <summary>Finds the entries or figures somebody means: one by its id, by the end of it, or by any part that no other has; all of a thing by its name.</summary>
+/// <param name="Ids">The whole ids; empty when it is not clear which.</param>
 /// <param name="Complaint">What is wrong; null when nothing.</param>
-internal sealed record EntrySearch(string? Id, string? Complaint)
+internal sealed record EntrySearch(IReadOnlyList<string> Ids, string? Complaint)
 {
     private const int MostListed = 12;
 
-    /// <summary>Looks a word up in a ledger.</summary>
-    public static EntrySearch Find(Ledger ledger, string word)
+    /// <summary>The one whole id; null when there are several, or it is not clear which.</summary>
+    public string? Id => Ids is [var one] ? one : null;
+
+    /// <summary>Looks a word up in a ledger; where many are wanted, the name of a thing stands for all of it.</summary>
+    public static EntrySearch Find(Ledger ledger, string word, bool many = false)
     {
         var ids = ledger.Entries.Select(entry => entry.Id).Concat(ledger.Figures.Select(figure => figure.Id)).Distinct().ToList();
         if (ids.Contains(word))
-            return new(word, null);
+            return new([word], null);
         Predicate<string>[] ways =
         [
             id => $"/{id}".EndsWith($"/{word}", StringComparison.OrdinalIgnoreCase),
@@ -27,10 +30,18 @@ internal sealed record EntrySearch(string? Id, string? Complaint)
         var matches = ways.Select(ids.FindAll).FirstOrDefault(found => found.Count > 0);
         return matches switch
         {
-            null => new(null, Spoken(ledger, word) ?? NoneOf(word, ids)),
-            [var only] => new(only, null),
-            _ => new(null, $"headroom: '{word}' may be any of {matches.Count}:\n" + Listed(matches)),
+            null => new([], Spoken(ledger, word) ?? NoneOf(word, ids)),
+            [var only] => new([only], null),
+            _ when many && matches.Count <= MostListed && AreOfOne(matches, word) => new(matches, null),
+            _ => new([], $"headroom: '{word}' may be any of {matches.Count}:\n" + Listed(matches)),
         };
+    }
+
+    // A discipline with a thing, or a thing: sound/desk, loft-pipe.
+    private static bool AreOfOne(List<string> ids, string word)
+    {
+        var subjects = ids.ConvertAll(id => id.Split('/')[1]).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        return subjects.Count == 1 && word.Split('/').Contains(subjects[0], StringComparer.OrdinalIgnoreCase);
     }
 
     // A cable has no entry of its own, but the volts of the device behind it are told with its name.

@@ -10,7 +10,7 @@ internal static class ExplainCommand
 {
     private static readonly string[] Notes =
     [
-        "ENTRY is the id of an entry or figure, or a part of it that no other has: field-link/volts. Exit codes are those of study, for the entries shown.",
+        "ENTRY is the id of an entry or figure, a part of it that no other has (field-link/volts), or a thing, for all of it (loft-pipe). Exit codes are those of study, for the entries shown.",
     ];
 
     /// <summary>Builds the command.</summary>
@@ -38,12 +38,12 @@ internal static class ExplainCommand
     // The ledger with what was asked for and nothing else, so that its counts are those of what is shown.
     private static Ledger? Chosen(Ledger ledger, string[] asked, TextWriter complaints)
     {
-        var found = asked.Select(word => EntrySearch.Find(ledger, word)).ToList();
+        var found = asked.Select(word => EntrySearch.Find(ledger, word, many: true)).ToList();
         foreach (var complaint in found.Select(search => search.Complaint).OfType<string>())
             complaints.WriteLine(complaint);
-        if (found.Exists(search => search.Id is null))
+        if (found.Exists(search => search.Ids.Count == 0))
             return null;
-        var ids = found.Select(search => search.Id).ToHashSet();
+        var ids = found.SelectMany(search => search.Ids).ToHashSet();
         return ledger with
         {
             Entries = [.. ledger.Entries.Where(entry => ids.Contains(entry.Id))],

@@ -14,7 +14,12 @@ internal static class FolderCommand
     public static int Run(string folder, (StudyOptions Options, ParseResult Parsed) asked, bool strict, Desk desk)
     {
         var (options, parsed) = asked;
-        var files = JobFolder.Files(folder);
+        if (JobFolder.Files(folder) is not { } files)
+        {
+            desk.Err.WriteLine($"headroom: more than {JobFolder.Most} YAML files lie below {folder}; name the folder in which the jobs lie");
+            return ExitCode.NotWorked;
+        }
+
         var models = JobSource.Models(options.Catalogues(parsed));
         FindingsReport.Write(desk.Err, models.Findings);
         if (files.Count == 0)

@@ -95,10 +95,10 @@ internal static class RemediesCommand
         var complaints = new List<string>();
         foreach (var word in words)
         {
-            var search = EntrySearch.Find(ledger, word);
-            if (search.Id is { } id && ledger.Entries.Any(entry => entry.Id == id))
-                ids.Add(id);
-            else
+            var search = EntrySearch.Find(ledger, word, many: true);
+            var before = ids.Count;
+            ids.AddRange(search.Ids.Where(id => ledger.Entries.Any(entry => entry.Id == id)));
+            if (ids.Count == before)
                 complaints.Add(search.Complaint ?? $"headroom: '{word}' is a figure without a limit; nothing of it can be short");
         }
 

@@ -29,6 +29,8 @@ internal static class FolderStudy
     {
         try
         {
+            if (JobFolder.HoldsNothing(job.File))
+                return job with { Findings = 1, NotWorked = "an empty file" };
             var read = JobFile.Read(job.File, with.Models, with.Rates);
             job = job with { Job = read.Value?.Name, Findings = read.Findings.Count };
             if (!read.Ok)

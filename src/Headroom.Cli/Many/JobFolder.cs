@@ -5,6 +5,9 @@ namespace Headroom.Cli.Many;
 /// <summary>Finds the job files below a folder.</summary>
 internal static class JobFolder
 {
+    /// <summary>The most YAML files that are looked at; a firm has a few hundred sites, and whoever names the root of a disk does not mean it.</summary>
+    public const int Most = 10_000;
+
     private const int LookAt = 4096;
 
     private static readonly EnumerationOptions Below = new() { RecurseSubdirectories = true, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System };
@@ -14,15 +17,17 @@ internal static class JobFolder
 
     /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues or rates.</summary>
     /// <param name="folder">The folder.</param>
+    /// <returns>The files; null when there are more than <see cref="Most"/>.</returns>
     /// <remarks>A folder that is only a link is not gone into: it may lead back up, and its jobs would be worked out again and again.</remarks>
-    public static IReadOnlyList<string> Files(string folder)
+    public static IReadOnlyList<string>? Files(string folder)
     {
         var found = new FileSystemEnumerable<string>(folder, (ref FileSystemEntry entry) => entry.ToSpecifiedFullPath(), Below)
         {
             ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => !entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
         };
-        return [.. found.Where(file => Path.GetFileName(file) == "job.yaml" || !IsCatalogue(file)).Order(StringComparer.Ordinal)];
+        var all = found.Take(Most + 1).ToList();
+        return all.Count > Most ? null : [.. all.Where(file => Path.GetFileName(file) == "job.yaml" || !IsCatalogue(file)).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>What a person would call a job: its file from the folder on, and for a folder of its own that folder.</summary>
@@ -32,9 +37,24 @@ internal static class JobFolder
         return path.EndsWith("/job.yaml", StringComparison.Ordinal) ? path[..^"/job.yaml".Length] : path;
     }
 
+    /// <summary>True for an empty file, and for a pipe or a device, which would keep whoever opens it waiting.</summary>
+    public static bool HoldsNothing(string file)
+    {
+        try
+        {
+            return new FileInfo(File.ResolveLinkTarget(file, returnFinalTarget: true)?.FullName ?? file).Length == 0;
+        }
+        catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     // The first key of either file says what it is. One that cannot be read is taken for a job, so that it is spoken of.
     private static bool IsCatalogue(string file)
     {
+        if (HoldsNothing(file))
+            return false;
         try
         {
             var start = new char[LookAt];

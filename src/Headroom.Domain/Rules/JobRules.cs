@@ -11,10 +11,18 @@ public static class JobRules
     /// <param name="job">The job.</param>
     /// <param name="catalogue">The models it may use.</param>
     /// <returns>All findings; empty when nothing is wrong and nothing to be asked.</returns>
-    public static IReadOnlyList<Finding> Check(Job job, Catalogue catalogue)
+    public static IReadOnlyList<Finding> Check(Job job, Catalogue catalogue) => Check(job, catalogue, new Slips());
+
+    /// <summary>Checks what can be checked of a job of which parts could not be read: names that lead nowhere, whatever those parts say.</summary>
+    /// <param name="job">The parts of the job that could be read.</param>
+    /// <param name="catalogue">The models it may use.</param>
+    /// <param name="mayBeThere">Says of a name whether a part that could not be read may have it.</param>
+    /// <returns>The findings about names; empty when none leads nowhere.</returns>
+    public static IReadOnlyList<Finding> CheckNames(Job job, Catalogue catalogue, Func<string, bool> mayBeThere) => Check(job, catalogue, new Slips(mayBeThere));
+
+    private static IReadOnlyList<Finding> Check(Job job, Catalogue catalogue, Slips slips)
     {
         var names = new JobNames(job, catalogue);
-        var slips = new Slips();
         IdRules.Check(names, slips);
         SurveyNameRules.Check(names, slips);
         SpaceRules.Check(names, slips);

@@ -4,7 +4,8 @@ using Headroom.Domain.Quantities;
 namespace Headroom.Domain.Rules;
 
 /// <summary>Gathers findings; the same slip at the same place is kept once, however many ids or designs share the line.</summary>
-internal sealed class Slips
+/// <param name="mayBeThere">Where parts of a job could not be read: says of a name whether it may be one of theirs. Then only names that lead nowhere are told. Null for a whole job.</param>
+internal sealed class Slips(Func<string, bool>? mayBeThere = null)
 {
     // Looking for the name that was meant compares with every known one. Thousands of wrong names in a large job must not
     // become a square of comparisons: the first few hundred get a guess, the others only the list of what exists.
@@ -39,8 +40,8 @@ internal sealed class Slips
     /// <param name="key">What makes it the same slip again; null for the words of what was given.</param>
     public void Add(RuleCode rule, Place at, Said said, string? key = null)
     {
-        if (seen.Add((rule.Code, at, key is null || at.Line == 0 ? said.Given : key)) && !IsTakenOver(rule, said.Given))
-            findings.Add(new Finding(rule.Severity, rule.Code, at, said.Given, said.Allowed, said.Advice));
+        if (mayBeThere is null)
+            Keep(rule, at, said, key);
     }
 
     /// <summary>Adds the finding for a name that leads nowhere, with the name that was probably meant.</summary>
@@ -50,7 +51,7 @@ internal sealed class Slips
     /// <param name="known">The names that would have been right.</param>
     public void Unknown(RuleCode rule, Place at, Missing missing, IEnumerable<string> known)
     {
-        if (at.Line > 0 && seen.Contains((rule.Code, at, missing.Name)))
+        if ((at.Line > 0 && seen.Contains((rule.Code, at, missing.Name))) || mayBeThere?.Invoke(missing.Name) == true)
             return;
         var names = known as IReadOnlyCollection<string> ?? [.. known];
         var meant = Guess(missing.Name, names);
@@ -60,7 +61,7 @@ internal sealed class Slips
                 ? $"there is no {missing.Kind} {missing.Where}"
                 : $"{Article(missing.Kind)} {missing.Kind} {missing.Where} is one of {Some(names)}",
             meant is null ? $"Correct the name, or add the {missing.Kind}." : $"did you mean '{meant}'?");
-        Add(rule, at, said, missing.Name);
+        Keep(rule, at, said, missing.Name);
     }
 
     /// <summary>The first few of many names.</summary>
@@ -68,6 +69,12 @@ internal sealed class Slips
     /// <returns>Up to six names, and how many there are besides.</returns>
     public static string Some(IReadOnlyCollection<string> names) =>
         string.Join(", ", names.Take(6)) + (names.Count > 6 ? $" and {names.Count - 6} more" : "");
+
+    private void Keep(RuleCode rule, Place at, Said said, string? key)
+    {
+        if (seen.Add((rule.Code, at, key is null || at.Line == 0 ? said.Given : key)) && !IsTakenOver(rule, said.Given))
+            findings.Add(new Finding(rule.Severity, rule.Code, at, said.Given, said.Allowed, said.Advice));
+    }
 
     // A unit that a design changes stands at the design's own line; what was wrong with it before is still the other design's slip.
     private bool IsTakenOver(RuleCode rule, string given)

@@ -71,7 +71,12 @@ public sealed class QuantityInput(string name, string meaning, UnitTable units, 
 
     // The same figure need not stand twice in its line; another unit, or a whole list, is what somebody wants to see again.
     private string OriginOf(SumValue value) =>
-        !value.IsDefault && value.Numbers.Count == 1 && value.Written.EndsWith(" " + Unit.Symbol, StringComparison.Ordinal) ? "given" : Origin(value);
+        !value.IsDefault && value.Numbers.Count == 1 && value.Written.EndsWith(" " + Unit.Symbol, StringComparison.Ordinal) ? "given"
+        : IsUnweighted(value) ? $"{Origin(value)}, taken as A-weighted: a maker who leaves the A out mostly means it"
+        : Origin(value);
+
+    // A level of which nobody said by which curve it was weighted counts as one by the curve of the limits, and that is said.
+    private bool IsUnweighted(SumValue value) => !value.IsDefault && Unit.Symbol == "dB(A)" && value.Written.EndsWith(" dB", StringComparison.OrdinalIgnoreCase);
 
     private string Symbol => Unit.Symbol.EndsWith("m2", StringComparison.Ordinal) ? Unit.Symbol.Replace('2', '²') : Unit.Symbol;
 

@@ -8,6 +8,7 @@ namespace Headroom.JobFiles.Sheets;
 internal sealed class SheetJoin(string? folder)
 {
     private readonly List<Finding> _findings = [];
+    private LeftRows _left = new();
 
     /// <summary>The findings about all sheets.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
@@ -15,16 +16,25 @@ internal sealed class SheetJoin(string? folder)
     /// <summary>True when a sheet could not be taken over whole.</summary>
     public bool Stands => _findings.Any(finding => finding.Severity == Severity.Error);
 
+    /// <summary>What is known of the rows that were left; null when every sheet was taken over whole.</summary>
+    public LeftRows? Left => Stands ? _left : null;
+
     /// <summary>The job with the rows of all its sheets.</summary>
     public YamlMap Join(YamlMap root, YamlNode sheets)
     {
         // The slips of the list itself are found when the job is read; here only the plans are wanted.
         if (!SheetFields.List.Read(sheets, new FieldReader(JobFile.CodePrefix), out var plans))
+        {
+            _left = LeftRows.AnyRow;
             return root;
+        }
+
         foreach (var plan in plans)
         {
             if (Beside(plan) is { } beside)
                 root = Add(root, beside).Root;
+            else
+                _left = LeftRows.AnyRow;
         }
 
         return root;
@@ -37,6 +47,7 @@ internal sealed class SheetJoin(string? folder)
         var site = new SheetSite(root);
         var sheet = SheetReader.Read(plan, site);
         _findings.AddRange(sheet.Findings);
+        _left = _left.And(sheet.LeftRows);
         // Rows without a slip are put in even beside others with one, so that all that is wrong with them is found in the same go.
         if (Path(sheet, site) is not { } path || sheet.Entries.Count == 0)
             return (root, sheet, null);

@@ -19,6 +19,9 @@ internal sealed record SheetRead(
     /// <summary>How many rows there are, how many of them were left because of a finding, and how many say nothing new.</summary>
     public (int All, int Left, int PassedOver) Rows { get; init; }
 
+    /// <summary>What is known of the rows that were left.</summary>
+    public LeftRows LeftRows { get; init; } = LeftRows.AnyRow;
+
     /// <summary>What the columns come to.</summary>
     public IReadOnlyList<SheetTally> Tallies { get; init; } = [];
 

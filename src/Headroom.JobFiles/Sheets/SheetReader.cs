@@ -67,8 +67,8 @@ internal sealed class SheetReader(SheetPlan plan, SheetSite site)
         var lacks = _slips.Findings.Any(finding => finding.Code == SheetCodes.NoColumn.Code);
         if (columns.Any(column => column.IsTaken))
             rows.Read(table, columns);
-        SheetReferences.Check(kind, rows.Entries, site, _slips);
-        return Result(columns, lacks ? [] : rows.Entries) with { Rows = (table.Rows.Count, lacks ? table.Rows.Count : rows.Left, lacks ? 0 : rows.PassedOver), Tallies = rows.Tallies };
+        SheetReferences.Check(kind, rows.Entries, site, (_slips, rows.LeftRows));
+        return Result(columns, lacks ? [] : rows.Entries) with { Rows = (table.Rows.Count, lacks ? table.Rows.Count : rows.Left, lacks ? 0 : rows.PassedOver), Tallies = rows.Tallies, LeftRows = lacks ? LeftRows.AnyRow : rows.LeftRows };
     }
 
     private static IEnumerable<string> Texts(SheetTable table, IReadOnlyList<SheetColumn> columns, params CellKind[] kinds) =>

@@ -8,7 +8,7 @@ internal static class SheetReferences
     private const int MostDigits = 6;
 
     /// <summary>Adds a finding for each drop named so.</summary>
-    public static void Check(SheetKind kind, IReadOnlyList<YamlEntry> entries, SheetSite site, SheetSlips slips)
+    public static void Check(SheetKind kind, IReadOnlyList<YamlEntry> entries, SheetSite site, (SheetSlips Slips, LeftRows Left) found)
     {
         var named = kind == SheetKinds.Patching ? entries.Select(entry => entry.Key)
             : kind == SheetKinds.Endpoints ? entries.Select(entry => (entry.Value as YamlMap)?.Find("drop")?.Value).OfType<YamlScalar>()
@@ -16,7 +16,10 @@ internal static class SheetReferences
         foreach (var drop in named.Where(drop => drop.Text.Length is > 0 and < MostDigits && drop.Text.All(char.IsAsciiDigit) && !site.Drops.Contains(drop.Text)))
         {
             if (Enumerable.Range(drop.Text.Length + 1, MostDigits - drop.Text.Length).Select(digits => drop.Text.PadLeft(digits, '0')).FirstOrDefault(site.Drops.Contains) is { } meant)
-                slips.Refuse(SheetCodes.LostZero, drop.At, ($"drop '{drop.Text}' is not in the job", "the name of a drop as the job has it", $"probably it is {meant}: zeros in front of it were lost; format the column as text, then type it again"));
+            {
+                found.Left.Add(drop.Text);
+                found.Slips.Refuse(SheetCodes.LostZero, drop.At, ($"drop '{drop.Text}' is not in the job", "the name of a drop as the job has it", $"probably it is {meant}: zeros in front of it were lost; format the column as text, then type it again"));
+            }
         }
     }
 }

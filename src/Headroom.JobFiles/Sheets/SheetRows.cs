@@ -21,6 +21,9 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
     /// <summary>How many rows were left because of a finding.</summary>
     public int Left { get; private set; }
 
+    /// <summary>What stands in the rows that were left.</summary>
+    public LeftRows LeftRows { get; } = new();
+
     /// <summary>How many rows say what another has said, or nothing at all.</summary>
     public int PassedOver { get; private set; }
 
@@ -58,7 +61,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
         whole &= !slips.RefuseExtra(row, _headings);
         if (!whole)
         {
-            Left++;
+            Leave(row);
             return;
         }
 
@@ -91,7 +94,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             values.TryAdd(field, new YamlScalar(value, YamlStyle.Plain, plan.At, (0, 0)));
         if (RowMaker.Make(kind, row, values, slips) is not { } entry)
         {
-            Left++;
+            Leave(row);
             return;
         }
 
@@ -105,6 +108,12 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
         _seen[name] = (row, said);
         _entries.Add(entry);
         Count(row, values, kind.IsList ? 1 : Things(entry.Key.Text));
+    }
+
+    private void Leave(SheetRow row)
+    {
+        Left++;
+        LeftRows.Add(row);
     }
 
     private void Count(SheetRow row, Dictionary<string, YamlScalar> values, int things)
@@ -124,7 +133,7 @@ internal sealed class SheetRows(SheetKind kind, SheetPlan plan, CellReader cells
             return;
         }
 
-        Left++;
+        Leave(row);
         var one = before.Said.Split('\n').Except(said.Split('\n'));
         var other = said.Split('\n').Except(before.Said.Split('\n'));
         slips.Refuse(

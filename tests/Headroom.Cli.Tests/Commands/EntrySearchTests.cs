@@ -23,6 +23,18 @@ public sealed class EntrySearchTests
     public void A_part_that_several_have_lists_them() => Assert.Equal(
         "headroom: 'volts' may be any of 2:\n  power/K-18/volts\n  power/K-17/volts", EntrySearch.Find(SampleLedger.Full, "volts").Complaint);
 
+    [Theory]
+    [InlineData("K-17", "cabling/K-17/length cabling/K-17/loop power/K-17/volts")]
+    [InlineData("cabling/k-17", "cabling/K-17/length cabling/K-17/loop")]
+    [InlineData("length", "")]
+    public void A_thing_stands_for_all_of_it_where_many_are_wanted(string word, string ids)
+    {
+        var entry = SampleLedger.Full.Entries[0];
+        var ledger = SampleLedger.Full with { Figures = [], Entries = [.. new[] { "cabling/K-17/length", "cabling/K-17/loop", "power/K-17/volts", "cabling/K-18/length" }.Select(id => entry with { Id = id })] };
+        Assert.Equal(ids, string.Join(' ', EntrySearch.Find(ledger, word, many: true).Ids));
+        Assert.StartsWith($"headroom: '{word}' may be any of", EntrySearch.Find(ledger, word).Complaint, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Many_matches_are_listed_up_to_a_dozen() =>
         Assert.EndsWith("\n  power/K-31/amperes\n  and 8 more", EntrySearch.Find(SampleLedger.Full, "amperes").Complaint, StringComparison.Ordinal);

@@ -50,11 +50,34 @@ public sealed class FolderStudyTests : IDisposable
     }
 
     [Fact]
+    public void A_pipe_with_the_name_of_a_job_holds_nothing_and_nobody_waits_for_it()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "pipes in folders are a thing of Unix");
+        Put("a/job.yaml", Sound);
+        Put("c.yaml", "");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", Path.Combine(_folder, "b.yaml")))
+            made.WaitForExit();
+        var result = Study("--format", "csv");
+        Assert.Equal(["a", "b.yaml", "c.yaml"], result.Out.Split("\r\n")[1..^1].Select(row => row.Split(',')[1]).Order());
+        Assert.Equal(2, result.Out.Split("an empty file").Length - 1);
+    }
+
+    [Fact]
+    public void Where_more_files_lie_than_any_firm_has_the_folder_is_refused()
+    {
+        for (var i = 0; i <= JobFolder.Most; i++)
+            File.WriteAllText(Path.Combine(_folder, $"{i}.yaml"), "x");
+        var result = Study();
+        Assert.Equal((2, ""), (result.ExitCode, result.Out));
+        Assert.Contains("more than 10000 YAML files lie below", result.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Whether_a_file_is_a_catalogue_is_told_by_its_start()
     {
         Put("models.yaml", $"# {new string('x', 200)}\r\ncatalogue: 1\r\n");
         Put("job.yaml.yaml", $"{Sound}# catalogue: 1\n");
-        Assert.Equal(["job.yaml.yaml"], JobFolder.Files(_folder).Select(Path.GetFileName));
+        Assert.Equal(["job.yaml.yaml"], JobFolder.Files(_folder)!.Select(Path.GetFileName));
     }
 
     [Fact]

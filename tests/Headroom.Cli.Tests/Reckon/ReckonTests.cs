@@ -12,6 +12,13 @@ public sealed class ReckonTests
     private static string[] Example(string name, params string[] options) => ["reckon", name, .. AllSums.Find(name)!.Example.Split(' '), .. options];
 
     [Fact]
+    public void A_level_without_its_A_counts_as_weighted_and_says_so()
+    {
+        Assert.Contains("given: 49 dB, taken as", string.Join(' ', TestDesk.Run(["reckon", "level-at-distance", "power", "49", "dB", "distance", "3", "m"]).Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.DoesNotContain("taken as", TestDesk.Run(["reckon", "level-at-distance", "power", "49", "dBA", "distance", "3", "m"]).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_examples_of_all_sums_read_as_accepted()
     {
         var text = new StringBuilder();

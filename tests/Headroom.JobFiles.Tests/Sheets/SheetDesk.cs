@@ -35,7 +35,7 @@ internal static class SheetDesk
     {
         Assert.Equal("", string.Join('\n', sheet.Findings.Where(finding => finding.Severity == Severity.Error)));
         var root = YamlText.Parse("headroom: 1\njob: x\n", "job.yaml").Value!;
-        var job = JobFile.Build(sheet.Entries.Count == 0 ? root : TreeGraft.Put(root, sheet.Kind.Section, sheet.Entries, false)!, [], () => null, true);
+        var job = JobFile.Build(sheet.Entries.Count == 0 ? root : TreeGraft.Put(root, sheet.Kind.Section, sheet.Entries, false)!, [], () => null, null);
         Assert.Equal("", string.Join('\n', job.Findings.Where(finding => finding.Severity == Severity.Error)));
         return job.Value!.Survey.Drops;
     }

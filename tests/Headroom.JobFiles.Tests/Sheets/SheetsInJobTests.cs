@@ -51,9 +51,62 @@ public sealed class SheetsInJobTests
     }
 
     [Fact]
+    public void Names_that_lead_nowhere_are_told_in_the_same_go_as_a_row_that_does_not_read()
+    {
+        using var folder = new SheetFolder(
+            ("drops", "drop;room;length (m);cable\nK-01;hall;31;cat6-23\nK-02;hall;thirty;cat6-23\nK-03;halll;31;cat6-33\n"),
+            ("endpoints", "device;model;drop\nphone-1;pipitt;K-01\nphone-2;pipit;K-02\nphone-3;pipit;K-09\n"));
+        var codes = folder.Read().Findings.Select(finding => $"{finding.Code} {folder.Plain(finding.At.ToString())}").ToList();
+        Assert.Contains("RUL015 endpoints.csv:2:1", codes); // no such model
+        Assert.Contains("RUL012 endpoints.csv:4:1", codes); // no such drop
+        Assert.Contains("RUL010 drops.csv:4:1", codes); // no such space
+        Assert.Contains("RUL014 drops.csv:4:1", codes); // no such cable
+        Assert.DoesNotContain("RUL012 endpoints.csv:3:1", codes); // K-02 is there, its row does not read
+        Assert.Contains(codes, code => code.EndsWith("drops.csv:3:11", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Beside_a_sheet_that_cannot_be_read_no_name_is_said_to_lead_nowhere()
+    {
+        using var folder = new SheetFolder(("drops", "drop;room\nK-01;hall\n"), ("endpoints", "device;model;drop\nphone-1;pipit;K-01\n"));
+        File.Delete(folder.PathOf("drops.csv"));
+        Assert.DoesNotContain("RUL", folder.Findings(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Beside_a_slip_in_the_job_itself_names_that_lead_nowhere_are_told_too()
+    {
+        using var folder = new SheetFolder(Head + """
+            survey:
+              spaces: {hall: {}, cupboard: {}}
+              drops:
+                K-01..K-04: {from: cupboard, to: hall, length: 20, cable: cat6-23}
+                K-05: {from: cupboard, to: hall, length: 20 m, cable: cat6-33}
+                K-06: [cupboard, hall]
+              endpoints:
+                a: {model: pipit, drop: K-03}
+                b: {model: pipitt, drop: K-05}
+                c: {model: pipit, drop: K-06}
+                d: {model: pipit, drop: K-07}
+                3 x pipit: {near: {x: 1}}
+            designs: {d: {switches: {sw-1: {model: alder}}, patch: {K-01: sw-1/1, pipit-2: sw-1/2, K-77: sw-2/1}}}
+            """);
+        var codes = folder.Read().Findings.Where(finding => finding.Code.StartsWith("RUL", StringComparison.Ordinal)).Select(finding => finding.Code + " " + finding.Given).ToList();
+        Assert.Equal(
+            [
+                "RUL014 drop K-05 names the cable model 'cat6-33'",
+                "RUL015 endpoint b names the endpoint model 'pipitt'",
+                "RUL012 endpoint d names the drop 'K-07'",
+                "RUL021 the patch to sw-2/1 names the drop or endpoint 'K-77'",
+                "RUL022 the patch of K-77 names the unit 'sw-2'",
+            ],
+            codes);
+    }
+
+    [Fact]
     public void Bounds_and_wording_are_those_of_the_job_file()
     {
-        using var folder = new SheetFolder(("drops", "drop;room;length (m);cable\nK-01;hall;3000;c\nK 0 /1;hall;31;c\n"));
+        using var folder = new SheetFolder(("drops", "drop;room;length (m);cable\nK-01;hall;3000;cat6-23\nK 0 /1;hall;31;cat6-23\n"));
         Assert.Equal(
             """
             drops.csv:2:11: error JOB010: length of drop K-01 is '3000 m'; a length between 0.1 and 2000 m; correct it, or leave it out when it is not known

@@ -36,8 +36,9 @@ internal sealed class NamesWritten
         foreach (var entry in (node as YamlMap)?.Entries ?? [])
         {
             Add(entry.Key.Text);
-            if (entry.Value is { } value)
-                Add(value);
+            // What stands under these keys names things that stand elsewhere.
+            if (entry.Key.Text is not ("patch" or "priority"))
+                Add(entry.Value);
         }
     }
 

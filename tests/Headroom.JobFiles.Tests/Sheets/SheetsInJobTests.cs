@@ -98,7 +98,7 @@ public sealed class SheetsInJobTests
                 "RUL015 endpoint b names the endpoint model 'pipitt'",
                 "RUL012 endpoint d names the drop 'K-07'",
                 "RUL021 the patch to sw-2/1 names the drop or endpoint 'K-77'",
-                "RUL022 the patch of K-77 names the unit 'sw-2'",
+                "RUL022 K-77 names the unit with ports 'sw-2'",
             ],
             codes);
     }

@@ -16,7 +16,7 @@ internal sealed class CableLoads(PowerResult power)
         var loads = new Dictionary<string, CableLoad>();
         foreach (var port in power.Ports)
         {
-            if (port.Endpoint.Endpoint.Drop is { } drop && port.In(port.Worst).Point is { } point)
+            if (port.Endpoint is { FromFarEnd: null, Endpoint.Drop: { } drop } && port.In(port.Worst).Point is { } point)
                 loads[drop] = new CableLoad(point.Amperes / port.Pairs, 2 * port.Pairs, point.SourceWatts);
         }
 

@@ -29,7 +29,11 @@ internal static class BuildingRules
         foreach (var change in building.Lines)
             Known(("line", change.Id, change.At), [.. survey.Lines.Select(line => line.Id)], where, slips);
         foreach (var change in building.Endpoints)
+        {
             Known(("endpoint", change.Id, change.At), names.Endpoints.Keys, where, slips);
+            if (change.Model is { } model && !names.Catalogue.Endpoints.ContainsKey(model))
+                slips.Unknown(RuleCodes.UnknownEndpointModel, change.At, new("endpoint model", model, $"endpoint {change.Id}", "of the catalogue"), names.Catalogue.Endpoints.Keys);
+        }
     }
 
     private static void Drop(DropChange change, JobNames names, Slips slips)

@@ -56,7 +56,8 @@ public static class Binder
         {
             var model = Find(catalogue.Endpoints, endpoint.Model, endpoint.Id);
             var run = endpoint.Drop is { } id ? byDrop.GetValueOrDefault(id) : null;
-            return new BoundEndpoint(endpoint, model, run, ports.Patched(endpoint));
+            var port = ports.Patched(endpoint);
+            return new BoundEndpoint(endpoint, model, run, port) { FromFarEnd = port?.Injector is { } injector ? RunBinder.FarEnd(run, injector.Space) : null };
         });
         for (var i = 0; i < bound.Length; i++)
         {

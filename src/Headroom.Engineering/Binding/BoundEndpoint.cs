@@ -13,6 +13,12 @@ public sealed record BoundEndpoint(Endpoint Endpoint, EndpointModel Model, Bound
     /// <summary>The id people say.</summary>
     public string Id => Endpoint.Id;
 
+    /// <summary>What an injector at the far end of the run feeds it over, the cord there; null when its power comes from the near end.</summary>
+    public BoundRun? FromFarEnd { get; init; }
+
+    /// <summary>The part of its run that its power flows over; null when it has no drop.</summary>
+    public BoundRun? PowerRun => FromFarEnd ?? Run;
+
     /// <summary>True when it takes its power over the cable.</summary>
     public bool TakesPower => Model.Power is not null;
 }

@@ -54,6 +54,18 @@ public sealed class RunBinder
         return new BoundRun(drop, pieces);
     }
 
+    /// <summary>What carries power where the injector stands in the room of the device and not in the closet: the cord there.</summary>
+    /// <param name="run">The run; null when there is none.</param>
+    /// <param name="space">The space the injector stands in; null when not said.</param>
+    /// <returns>The cord at the device, as written or half of those assumed; null when power comes from the near end.</returns>
+    public static BoundRun? FarEnd(BoundRun? run, string? space)
+    {
+        if (run is null || space is null || space != run.Drop.To || space == run.Drop.From)
+            return null;
+        var written = run.Pieces.FirstOrDefault(piece => piece.Written is not null && ReferenceEquals(piece.Written, run.Drop.CordAtDevice));
+        return run with { Pieces = [written ?? AssumedCord($"device cord of {run.Drop.Id}", AssumedCordMetres / 2)] };
+    }
+
     private BoundPiece Piece(Drop drop, RunPiece piece, string name, bool cord)
     {
         var cable = piece.Cable is { } id && _catalogue.Cables.TryGetValue(id, out var model) ? model : null;
@@ -75,9 +87,12 @@ public sealed class RunBinder
         };
     }
 
-    private static BoundPiece AssumedCords(Drop drop) => new(
-        $"cords of {drop.Id}",
-        drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2,
+    private static BoundPiece AssumedCords(Drop drop) =>
+        AssumedCord($"cords of {drop.Id}", drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2);
+
+    private static BoundPiece AssumedCord(string name, double metres) => new(
+        name,
+        metres,
         "thin cord",
         AssumedCordArea,
         1,

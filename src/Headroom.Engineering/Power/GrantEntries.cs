@@ -14,7 +14,7 @@ internal static class GrantEntries
         var dark = port.Demoted && port.Endpoint.Model.Power!.WhenDemoted == WhenDemoted.StaysDark;
         var limit = dark ? 0 : port.GrantWatts;
         var reserve = policy.ReserveOf("port power");
-        var question = VoltsEntries.DrawQuestion(port) ?? (port.GrantWatts is null ? GrantQuestion(port) : state.PortWatts is null ? port.Endpoint.Run?.Question ?? $"how long is the run to {port.Id}?" : null);
+        var question = VoltsEntries.DrawQuestion(port) ?? (port.GrantWatts is null ? GrantQuestion(port) : state.PortWatts is null ? port.Endpoint.PowerRun?.Question ?? $"how long is the run to {port.Id}?" : null);
         var verdict = dark ? Verdict.Short : Judge.Of(state.PortWatts, limit, reserve, question is null ? null : new KnownParts(0, 1));
         return new LedgerEntry
         {

@@ -22,7 +22,7 @@ internal sealed class PortCautions
     /// <summary>The cautions of one port.</summary>
     public IReadOnlyList<Caution> Of(PoweredPort port)
     {
-        var clad = port.Endpoint.Run is { } run && HasCopperClad(run.Pieces);
+        var clad = port.Endpoint.PowerRun is { } run && HasCopperClad(run.Pieces);
         if (port.Feed.Passive is null)
             return clad ? [CautionTable.CopperClad] : port.Fault == PortFault.TooManyVolts ? [CautionTable.TooManyVolts] : [];
         var cautions = new List<Caution>(3);
@@ -47,5 +47,5 @@ internal sealed class PortCautions
         return false;
     }
 
-    private static string? PanelOf(BoundEndpoint endpoint) => endpoint.Run?.Drop.From;
+    private static string? PanelOf(BoundEndpoint endpoint) => endpoint.FromFarEnd is null ? endpoint.Run?.Drop.From : null;
 }

@@ -116,7 +116,7 @@ public static class PortSolver
         [.. DeviceDraws.States.Select(state => DeviceDraws.Of(endpoint, state)?.Value.Value).Select(watts => new PortState(watts, null, watts))];
 
     private static double? Loop(BoundEndpoint endpoint, int pairs) =>
-        endpoint.Run?.ConductorOhms is { } conductor ? PairLoop.PowerLoopOhms(conductor, metres: 1, pairs) : null;
+        endpoint.PowerRun?.ConductorOhms is { } conductor ? PairLoop.PowerLoopOhms(conductor, metres: 1, pairs) : null;
 
     private static PowerState WorstOf(BoundEndpoint endpoint)
     {

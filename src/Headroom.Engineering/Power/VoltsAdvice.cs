@@ -15,7 +15,7 @@ internal static class VoltsAdvice
     {
         var advice = new List<string>();
         var wanted = VoltsStory.Wanted(port.LeastVolts!.Value, reserve);
-        var run = port.Endpoint.Run!;
+        var run = port.Endpoint.PowerRun!;
         if (port.Pairs == 2 && port.Feed.Passive is not null && VoltsWith(port, run, Same, pairs: 4) is { } four && four >= wanted)
             advice.Add($"feed it on four pairs, if injector and device can: {Words.Of(four)} V would reach it");
         foreach (var gauge in Gauges)

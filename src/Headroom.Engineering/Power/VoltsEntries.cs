@@ -26,11 +26,11 @@ internal static class VoltsEntries
     /// <summary>The entry of one port; null when its run is not known at all, for which one entry stands for all alike.</summary>
     public static LedgerEntry? Of(PoweredPort port, IReadOnlyList<Caution> cautions, Policy policy)
     {
-        if (port.Endpoint.Run is null)
+        if (port.Endpoint.PowerRun is null)
             return null;
         var state = port.In(port.Worst);
         var reserve = policy.ReserveOf("volts");
-        var question = port.Endpoint.Run.Question ?? DrawQuestion(port) ?? (port.LeastVolts is null ? ClassQuestion(port) : null);
+        var question = port.Endpoint.PowerRun.Question ?? DrawQuestion(port) ?? (port.LeastVolts is null ? ClassQuestion(port) : null);
         var nowhere = port.LoopOhms is not null && state.DeviceWatts is not null && state.Point is null;
         double? there = state.Point?.LoadVolts;
         var verdict = nowhere ? Verdict.Short : Judge.Of(port.LeastVolts, there, reserve, question is null ? null : new KnownParts(0, 1));
@@ -58,7 +58,7 @@ internal static class VoltsEntries
 
     /// <summary>One entry for all counted or loose endpoints on one unit whose runs nobody has surveyed.</summary>
     public static IEnumerable<LedgerEntry> WithoutRun(IReadOnlyList<PoweredPort> ports) => ports
-        .Where(port => port.Endpoint.Run is null && port.Fault is PortFault.None)
+        .Where(port => port.Endpoint.PowerRun is null && port.Fault is PortFault.None)
         .GroupBy(port => (Name: port.Endpoint.Endpoint.CountedAs ?? port.Id, port.Endpoint.Endpoint.Near))
         .Select(group => RunQuestion([.. group], group.Key.Near));
 
@@ -93,7 +93,7 @@ internal static class VoltsEntries
     // The commonest case, cords that nobody wrote and nothing else, has one list for all.
     private static IReadOnlyList<string> Assumed(PoweredPort port)
     {
-        var pieces = port.Endpoint.Run!.Pieces;
+        var pieces = port.Endpoint.PowerRun!.Pieces;
         var common = pieces.Count == 2 && pieces[0].Air.Written is not null && pieces[1].IsAssumed && !port.Port.Assumed
             && (port.Feed.Type is null || port.Feed.DeclaredVolts is not null);
         return common ? OnlyCords : Assumptions(port);
@@ -102,7 +102,7 @@ internal static class VoltsEntries
     private static List<string> Assumptions(PoweredPort port)
     {
         var assumed = new List<string>();
-        foreach (var piece in port.Endpoint.Run!.Pieces)
+        foreach (var piece in port.Endpoint.PowerRun!.Pieces)
         {
             if (piece.Cord && piece.IsAssumed)
                 assumed.Add(piece.Metres == RunBinder.AssumedCordMetres ? BothCords : OneCord);
@@ -124,7 +124,7 @@ internal static class VoltsEntries
             return null;
         var watts = point.LoadVolts * point.Amperes;
         var byOhms = point.Amperes * ohms * OhmsSpread;
-        var byLength = port.Endpoint.Run!.Pieces.Sum(piece => piece.SpreadMetres * (piece.OhmsPerMetre ?? 0)) * 2 / port.Pairs * point.Amperes;
+        var byLength = port.Endpoint.PowerRun!.Pieces.Sum(piece => piece.SpreadMetres * (piece.OhmsPerMetre ?? 0)) * 2 / port.Pairs * point.Amperes;
         var byVolts = port.Feed.SpreadVolts;
         var byWatts = (DeviceDraws.Of(port.Endpoint, port.Worst)?.PlusMinus ?? 0) / point.LoadVolts * ohms;
         // Near the end of what the run can carry the voltage falls faster than the resistance rises: dV/dx grows by 1 / (1 - R P / V²).

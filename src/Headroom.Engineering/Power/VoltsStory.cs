@@ -49,7 +49,7 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
             new("least volts of the device", port.LeastVolts, "V", port.LeastVoltsOrigin),
         };
         var steps = new List<WorkingStep>();
-        foreach (var piece in port.Endpoint.Run?.Pieces ?? [])
+        foreach (var piece in port.Endpoint.PowerRun?.Pieces ?? [])
         {
             inputs.Add(new($"length of {piece.Name}", piece.Metres, "m", piece.MetresOrigin));
             inputs.Add(new($"conductor of {piece.Name}", piece.SquareMillimetres, "mm²", piece.Cable ?? "not known"));
@@ -69,7 +69,7 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
             return [];
         var wanted = Wanted(least, reserve);
         var rows = new List<Holds>();
-        foreach (var piece in (port.Endpoint.Run?.Pieces ?? []).Where(piece => !piece.Cord && piece.Metres is not null))
+        foreach (var piece in (port.Endpoint.PowerRun?.Pieces ?? []).Where(piece => !piece.Cord && piece.Metres is not null))
         {
             rows.Add(new($"length of {piece.Name}", "m", piece.Metres, LongestMetres(port, piece, least), LongestMetres(port, piece, wanted)));
             rows.Add(new($"air around {piece.Name}", "°C", piece.Celsius, WarmestCelsius(piece, least), WarmestCelsius(piece, wanted)));
@@ -116,8 +116,9 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
         return celsius is > 150 or < -60 ? null : celsius;
     }
 
-    private string Run() => port.Endpoint.Run is { } run
-        ? run.Metres is { } metres ? $"{Words.Of(metres)} m of {run.Drop.Id}" : run.Drop.Id
+    private string Run() => port.Endpoint.PowerRun is { } run
+        ? port.Endpoint.FromFarEnd is not null ? $"the cord from {port.Port.Ref}, which stands beside it"
+        : run.Metres is { } metres ? $"{Words.Of(metres)} m of {run.Drop.Id}" : run.Drop.Id
         : "its run";
 
     private double Most() => ConstantPowerLoad.MostWatts(port.SourceVolts!.Value, port.LoopOhms!.Value);

@@ -9,7 +9,7 @@ internal static class RemedyKinds
     public static IReadOnlyList<IRemedyKind> All { get; } =
     [
         new ReservingWay(), new PortLimits(), new ServedFirst(), new StrongerPort(), new OtherSwitch(), new EarlierShedding(), new LowerStream(), new FanSpeed(), new OtherPlace(), new Cords(),
-        new OtherSupply(), new OtherSwitchModel(), new OtherInjectorModel(), new OwnInjector(), new MidspanBeside(), new OtherStandbyModel(), new NewBatteries(), new OtherFan(),
+        new OtherSupply(), new OtherSwitchModel(), new OtherInjectorModel(), new NearerInjector(), new OwnInjector(), new OtherDeviceModel(), new MidspanBeside(), new OtherStandbyModel(), new NewBatteries(), new OtherFan(),
         new BlankPanels(), new Vent(), new DoorSeal(), new BetterDoor(), new LinedCupboard(), new MetalBarrier(), new OtherCable(), new CoolerWay(), new WiderPathway(), new FewerConnectors(),
         new LargerCabinet(), new FasterModule(), new LargerLine(),
     ];

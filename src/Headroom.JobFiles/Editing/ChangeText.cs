@@ -30,7 +30,7 @@ internal static class ChangeText
     public static string Of(LineChange change) => new FlowText().Add("down", change.Down).Add("up", change.Up).ToString();
 
     /// <summary>An endpoint.</summary>
-    public static string Of(EndpointChange change) => new FlowText().Raw("traffic", change.Traffic is { } traffic ? Traffic(traffic) : null).ToString();
+    public static string Of(EndpointChange change) => new FlowText().Add("model", change.Model).Raw("traffic", change.Traffic is { } traffic ? Traffic(traffic) : null).ToString();
 
     private static string Traffic(TrafficFigures traffic) => new FlowText().Add("stream", traffic.Stream).Add("call share", traffic.CallShare).Add("users", traffic.Users)
         .Add("active", traffic.ActiveShare).Add("down", traffic.Down).Add("up", traffic.Up).ToString();

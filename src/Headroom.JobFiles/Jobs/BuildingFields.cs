@@ -110,13 +110,15 @@ internal static class BuildingFields
         "Lines with a larger contract.",
         "{line: {up: 100 Mb/s}}");
 
+    private static readonly Field<string> DeviceModel = new("model", Shapes.Name("an endpoint model"), "The model in its place.", "pipit");
+
     private static readonly Field<IReadOnlyList<Entry<IReadOnlyList<string>, EndpointChange>>> Endpoints = new(
         "endpoints",
-        () => Named.Map("changed endpoint", new ObjectShape<EndpointChange>("changed endpoint", [TrafficFields.Traffic], values => new EndpointChange("", Nowhere) { Traffic = values.Get(TrafficFields.Traffic) })
+        () => Named.Map("changed endpoint", new ObjectShape<EndpointChange>("changed endpoint", [DeviceModel, TrafficFields.Traffic], values => new EndpointChange("", Nowhere) { Model = values.Get(DeviceModel), Traffic = values.Get(TrafficFields.Traffic) })
         {
-            About = "An endpoint of the survey that is set otherwise.",
+            About = "An endpoint of the survey that is another model, or is set otherwise.",
         }, "cam-1"),
-        "Endpoints that are set otherwise, such as cameras to a lower rate.",
+        "Endpoints that are other models or are set otherwise, such as cameras to a lower rate.",
         "{cam-1: {traffic: {stream: 4 Mb/s}}}");
 
     /// <summary>The change.</summary>

@@ -83,6 +83,8 @@ internal static class KindCases
         ["switch model"] = (Power("meek"), "sw-1: mixed in place of meek", Cable("length: 95 m, cable: cat6-24")),
         ["injector model"] = (Radio("v24"), "feed: moth-b in place of v24", Power("meek")),
         ["injector"] = (BigDish("meek"), "ap-1: an injector osier of its own, in closet", Radio("v24")),
+        ["nearer"] = (Radio("v24"), "feed into hall, at its end of K-1", Power("meek")),
+        ["device model"] = (Power("meek"), "ap-1 and ap-2: small-dish in place of dish", Cable("length: 95 m, cable: cat6-24")),
         ["midspan"] = (Power("meek"), "ap-1 and ap-2: fed from a midspan pollard", Radio("v24")),
         ["standby model"] = (Battery(""), "ups-1: holder in place of keeper", Power("meek")),
         ["batteries"] = (Battery(", batteries: 9 years", 150), "ups-1: new batteries", Battery("")),

@@ -35,6 +35,7 @@ internal static class RemedySite
         endpoints:
           dish: {kind: access point, power: {class: 4, signature: single, capacitance: 100 µF}, draws: {typical: 4 W, peak: 6 W, start: 5 W}, boot: 30 s, speed: 1 Gb/s, traffic: {users: 4, active: 50 %, down: 5 Mb/s, up: 1 Mb/s}, price: 50 EUR}
           big-dish: {like: dish, power: {class: 5, signature: single}, draws: {typical: 14 W, peak: 31 W, start: 20 W}}
+          small-dish: {like: dish, power: {class: 2, signature: single, capacitance: 100 µF}, draws: {typical: 3 W, peak: 4 W, start: 4 W}, price: 45 EUR}
           handset: {like: dish, kind: phone, traffic: {call share: 10 %}}
           cam: {kind: camera, power: none, draws: {typical: 3 W}, speed: 100 Mb/s, traffic: {stream: 4 Mb/s}}
           box: {kind: other, power: none, draws: {typical: 3 W}, speed: 1 Gb/s}

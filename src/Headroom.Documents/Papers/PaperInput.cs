@@ -1,6 +1,7 @@
 using Headroom.Documents.Layout;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
+using Headroom.Domain.Plans;
 using Headroom.Domain.Shown;
 using Headroom.Engineering;
 
@@ -14,6 +15,12 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
 {
     /// <summary>What was asked of the study; by default the whole of it, on the day of the ledger.</summary>
     public StudyRequest Request { get => field ?? new(Ledger.Design, Ledger.On, [], null); init; }
+
+    /// <summary>Designs to choose between, as the planner found them; null when nothing was planned.</summary>
+    public Plan? Plan { get; init; }
+
+    /// <summary>Values at which the cheapest design changes; empty when nothing was turned.</summary>
+    public IReadOnlyList<TurningPoint> Turns { get; init; } = [];
 
     /// <summary>The firm's head; null when nobody has given any.</summary>
     public Letterhead? Head { get; init; }

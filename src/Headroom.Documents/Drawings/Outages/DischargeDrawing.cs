@@ -31,7 +31,7 @@ public static class DischargeDrawing
         longest = Math.Max(longest, 2 * table.ShortestSeconds);
         var most = Math.Max(stages.Max(stage => stage.Watts) * 1.6, table.Watts(longest)!.Value * 1.2);
         var plate = new Plate();
-        plate.Text($"{id}, {supply.Model.Id}, {supply.Governing.Name}", new(0.5, 9), Marks.Title);
+        plate.Text(plate.Fit($"{id}, {supply.Model.Id}, {supply.Governing.Name}", Marks.Title, 420), new(0.5, 9), Marks.Title);
         var chart = Chart.Of(new Box(40, 34, Width, Height), longest, most, "W");
         chart.Draw(plate);
         Curve(plate, chart, table, longest);

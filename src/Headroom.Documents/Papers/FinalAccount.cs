@@ -14,9 +14,11 @@ internal static class FinalAccount
     private static readonly SearchValues<char> Special = SearchValues.Create(",\"\r\n");
 
     /// <summary>Writes it; null when the job says nothing of money.</summary>
-    public static WrittenPaper? Write(PaperInput input) => input.Results.Money is { } money
-        ? new("final-account.csv", Encoding.UTF8.GetBytes(string.Concat(Rows(money).Prepend(Heads).Select(cells => string.Join(',', cells.Select(Cell)) + "\r\n"))), 0)
-        : null;
+    public static WrittenPaper? Write(PaperInput input) => input.Results.Money is { } money ? Write(money) : null;
+
+    /// <summary>Writes that of an offer.</summary>
+    internal static WrittenPaper Write(MoneyResult money) =>
+        new("final-account.csv", Encoding.UTF8.GetBytes(string.Concat(Rows(money).Prepend(Heads).Select(cells => string.Join(',', cells.Select(Cell)) + "\r\n"))), 0);
 
     private static IEnumerable<string[]> Rows(MoneyResult money)
     {

@@ -11,6 +11,7 @@ internal static class DrawingInputs
 
     public static PaperInput Of(string name) => Read.GetOrAdd(name, _ => new Lazy<PaperInput>(() => name == "two-desks" ? Own("room-job.yaml")
         : name == "warm-shop" ? Own("air-job.yaml")
+        : name == "strange-names" ? StrangeNames.Input
         : name == "planned" ? PlannedDrawings.Of(Studied.Example("barn-vets"))
         : name.Split('/') is [var example, var design] ? Studied.Example(example, design) : Studied.Example(name))).Value;
 

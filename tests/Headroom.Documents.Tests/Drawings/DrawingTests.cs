@@ -14,7 +14,7 @@ public sealed class DrawingTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var job in new[] { "barn-vets", "barn-vets/mended", "one-desk", "print-shop", "school-wings", "two-desks", "warm-shop", "planned" })
+            foreach (var job in new[] { "barn-vets", "barn-vets/mended", "one-desk", "print-shop", "school-wings", "two-desks", "warm-shop", "planned", "strange-names" })
             {
                 foreach (var kind in DrawingList.All)
                     data.Add(job, kind.Id);

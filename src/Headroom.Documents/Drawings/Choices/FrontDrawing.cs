@@ -27,7 +27,7 @@ public static class FrontDrawing
             return null;
         var plate = new Plate();
         plate.Text("Cost against sound", new(0.5, 9), Marks.Title);
-        var currency = plan.Proposals.Select(proposal => proposal.Cost.Currency).FirstOrDefault() ?? "";
+        var currency = plan.Proposals.Select(proposal => proposal.Cost.Currency).FirstOrDefault() ?? input.Results.Money?.Currency ?? "";
         var bottom = Points(plate, plan, currency);
         List(plate, plan, currency, bottom + 18);
         Marks.Notes(plate, new(0.5, plate.Bottom + 14), Right, Notes(plan));
@@ -49,7 +49,7 @@ public static class FrontDrawing
             new Box(40, 34, Width, Height),
             SpanAxis.Of(Math.Floor(cheapest * 0.97), Math.Max(dearest * 1.02, cheapest + 1), Width, 6),
             SpanAxis.Of(Math.Floor(least - 0.5), Math.Max(most + 0.5, least + 1), Height));
-        plot.Draw(plate, $"cost of what differs [{currency}]", "equipment alone at the ear that hears it most [dB(A)]");
+        plot.Draw(plate, currency.Length > 0 ? $"cost of what differs [{currency}]" : "cost of what differs", "equipment alone at the ear that hears it most [dB(A)]");
         foreach (var (point, _) in heard)
             plate.Reserve(new Box(plot.At((double)point.Total, point.Loudest!.Value).X - 2.5, plot.At((double)point.Total, point.Loudest.Value).Y - 2.5, 5, 5));
         foreach (var (point, number) in heard)

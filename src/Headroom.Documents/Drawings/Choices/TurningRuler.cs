@@ -58,7 +58,9 @@ public static class TurningRuler
         foreach (var mark in axis.Marks.Where(mark => mark <= most))
         {
             plate.Line(new(At(mark), box.Bottom), new(At(mark), box.Bottom + 2.5), Stroke.Thin);
-            plate.TryText(Value(mark), new(At(mark), box.Bottom + 11), Marks.Soft with { Anchor = mark == least ? Anchor.Start : Anchor.Middle });
+            var lettering = Marks.Soft with { Anchor = mark == least ? Anchor.Start : Anchor.Middle };
+            if (plate.IsFree(TextBoxes.Of(Value(mark), new(At(mark), box.Bottom + 11), lettering).Inset(-3)))
+                plate.Text(Value(mark), new(At(mark), box.Bottom + 11), lettering);
         }
 
         return Marks.Notes(plate, new(Left, box.Bottom + 21), Right - Left, points.Select(Sentence)).Y - 6;

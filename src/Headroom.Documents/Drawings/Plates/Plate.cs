@@ -1,4 +1,5 @@
 using Headroom.Documents.Canvas;
+using Headroom.Documents.Letters;
 
 namespace Headroom.Documents.Drawings.Plates;
 
@@ -16,6 +17,7 @@ internal sealed class Plate : ICanvas
     private readonly List<Action<ICanvas>> _strokes = [];
     private readonly List<Box> _taken = [];
     private readonly List<string> _cut = [];
+    private readonly List<string> _written = [];
     private double _right;
     private double _bottom;
 
@@ -44,6 +46,7 @@ internal sealed class Plate : ICanvas
         if (text.Length == 0)
             return;
         var box = TextBoxes.Of(text, at, lettering);
+        _written.Add(text);
         _taken.Add(box);
         Keep(canvas => canvas.Text(text, at, lettering), new(box.X, box.Y), new(box.Right, box.Bottom));
     }
@@ -104,6 +107,8 @@ internal sealed class Plate : ICanvas
     public Picture Finish(string title, double margin = 4)
     {
         InFull();
+        if (LackingLetters.Sentence(_written) is { } lacking)
+            Marks.Notes(this, new(0.5, _bottom + 12), Math.Clamp(_right, LeastNotes, MostNotes), [lacking]);
         Action<ICanvas>[] strokes = [.. _strokes];
         return new Picture(title, Math.Ceiling(_right + margin), Math.Ceiling(_bottom + margin), (canvas, at) =>
         {

@@ -36,7 +36,8 @@ internal static class LimitsPaper
         return [.. open, .. clear.Select(entry => (entry, entry.Subject))];
     }
 
-    private static double Share(LedgerEntry entry) => entry.Left / entry.Limit is { } share && double.IsFinite(share) ? share : double.MaxValue;
+    // Of what lies between the floor and the limit: degrees below zero are not less than nothing.
+    private static double Share(LedgerEntry entry) => entry.Left / Math.Abs((entry.Limit ?? 0) - (entry.Floor ?? 0)) is { } share && double.IsFinite(share) ? share : double.MaxValue;
 
     private static string Count(IReadOnlyList<LedgerEntry> entries, int shown)
     {

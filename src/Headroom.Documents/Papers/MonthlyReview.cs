@@ -12,8 +12,8 @@ namespace Headroom.Documents.Papers;
 internal static class MonthlyReview
 {
     private const int DaysAhead = 90;
-    private const int MostDue = 12;
-    private const int MostRead = 6;
+    private const int MostDue = 8;
+    private const int MostRead = 4;
 
     /// <summary>What stands on it.</summary>
     public static IReadOnlyList<Block> Blocks(PaperInput input) =>
@@ -24,7 +24,7 @@ internal static class MonthlyReview
         .. Readings(input),
         .. Job(input),
         new Heading("What follows from it"),
-        new Table([new("drop a model, raise a reserve, change a price, stock a spare, go there before it fails") { Grows = true }, new("by") { Least = 60 }, new("until") { Least = 60 }], [.. Written.Blank(3)]),
+        new Table([new("drop a model, raise a reserve, change a price, stock a spare, go there before it fails") { Grows = true }, new("by") { Least = 60 }, new("until") { Least = 60 }], [.. Written.Blank(2)]),
     ];
 
     private static IEnumerable<Block> Models(PaperInput input)
@@ -42,7 +42,6 @@ internal static class MonthlyReview
         var entries = input.Entries(inside: true).Where(entry => entry.Discipline == ReliabilityLedger.Discipline).ToList();
         if (entries.Count > 0)
             yield return EntryTable.Of(entries, input.Units);
-        yield return new Words("Few failures tell little: the calculation book of the firm has the interval of each rate. A model that stands in hot cupboards is not the worse for it.", Lettering.Label);
     }
 
     private static Row Model(FleetRow row) => Row.Of(
@@ -109,9 +108,6 @@ internal static class MonthlyReview
                 Written.ToFill("hours", money.Labour is { } labour ? $"{Numbers.Show(Math.Round((double)labour.Hours, 1))} ± {Numbers.Show(Math.Round(labour.DeviationHours, 1))} h" : "none"),
                 Written.ToFill("visits, call-backs, variations", ""),
             ]);
-        var entries = input.Entries(inside: true).Where(entry => entry is { Discipline: Engineering.Money.MoneyLedger.Discipline, Inside: true }).ToList();
-        if (entries.Count > 0)
-            yield return EntryTable.Of(entries, input.Units);
     }
 
     private static string Or(int? count) => count is { } known ? Numbers.Show(known) : "?";

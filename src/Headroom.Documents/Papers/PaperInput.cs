@@ -13,6 +13,8 @@ namespace Headroom.Documents.Papers;
 /// <param name="Ledger">Its ledger.</param>
 public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
 {
+    private const int MostOfName = 60;
+
     /// <summary>What was asked of the study; by default the whole of it, on the day of the ledger.</summary>
     public StudyRequest Request { get => field ?? new(Ledger.Design, Ledger.On, [], null); init; }
 
@@ -35,7 +37,7 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     public string Day => Ledger.On.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>What stands at the foot of every sheet.</summary>
-    public string Foot => $"{Job.Name} · design {Ledger.Design} · {Day}";
+    public string Foot => $"{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
 
     /// <summary>The entries that may be seen: inside ones only where the paper stays inside.</summary>
     /// <param name="inside">True for a paper for the firm's own eyes.</param>
@@ -48,6 +50,9 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
         var others = Job.Designs.Select(design => design.Id).Where(id => id != Ledger.Design).Take(most - 1);
         return [this, .. others.Select(Of)];
     }
+
+    // What stands behind a long name at the foot of a sheet must be read too.
+    private static string Cut(string name) => name.Length <= MostOfName ? name : $"{name[..(char.IsHighSurrogate(name[MostOfName - 1]) ? MostOfName - 1 : MostOfName)].TrimEnd()}…";
 
     private PaperInput Of(string design)
     {

@@ -19,8 +19,8 @@ internal static class DrawingInputs
     {
         var catalogue = CatalogueFiles.ReadShipped().Value!;
         var read = JobFile.Read(Path.Combine(Repository.Root, "tests", "Headroom.Documents.Tests", "Drawings", file), catalogue);
-        Assert.True(read.Value is not null, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
+        Assert.True(read.Ok, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
         var request = new StudyRequest(null, new DateOnly(2026, 11, 25), [], null);
-        return new PaperInput(read.Value, Study.Results(read.Value, catalogue, request), Study.Run(read.Value, catalogue, request));
+        return new PaperInput(read.Value!, Study.Results(read.Value!, catalogue, request), Study.Run(read.Value!, catalogue, request));
     }
 }

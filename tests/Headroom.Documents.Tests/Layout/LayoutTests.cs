@@ -40,9 +40,9 @@ public sealed class LayoutTests
 
     [Theory]
     [InlineData("A4"), InlineData("Letter")]
-    public void What_is_left_of_every_limit_is_told_on_one_sheet(string size) => Assert.All(
-        new[] { "barn-vets", "one-desk", "school-wings" },
-        example => Assert.Single(Layouter.Lay(PaperList.Find("limits")!.Of(Inputs.Of(example))!, SheetSize.All.Single(one => one.Name == size))));
+    public void What_is_left_of_every_limit_and_the_review_of_a_month_are_one_sheet_each(string size) => Assert.All(
+        from example in new[] { "barn-vets", "one-desk", "school-wings" } from id in new[] { "limits", "monthly-review" } select (example, id),
+        one => Assert.Single(Layouter.Lay(PaperList.Find(one.id)!.Of(Inputs.Of(one.example))!, SheetSize.All.Single(its => its.Name == size))));
 
     [Fact]
     public void Signs_that_the_letters_lack_stand_as_codes_and_the_paper_says_so()

@@ -36,8 +36,8 @@ public sealed class OrderTests
         var text = File.ReadAllText(Path.Combine(Repository.Root, "examples", "barn-vets", "job.yaml"))
             + "\nprices:\n  - {model: wren-b, cost: 261 EUR, supplier: Hazel Wholesale, on: 2026-11-01}\n  - {model: cat6-23, cost: 0.55 EUR, supplier: Rowan and Daughters}\n  - {model: bulrush, cost: 150 EUR, supplier: Rowan and Daughters}\n";
         var read = JobFile.Parse(text, "job.yaml", catalogue);
-        Assert.True(read.Value is not null, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
+        Assert.True(read.Ok, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
         var request = new StudyRequest(null, new DateOnly(2026, 11, 25), [], null);
-        return new PaperInput(read.Value, Study.Results(read.Value, catalogue, request), Study.Run(read.Value, catalogue, request));
+        return new PaperInput(read.Value!, Study.Results(read.Value!, catalogue, request), Study.Run(read.Value!, catalogue, request));
     }
 }

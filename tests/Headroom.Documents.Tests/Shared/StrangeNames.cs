@@ -9,7 +9,7 @@ namespace Headroom.Documents.Tests;
 internal static class StrangeNames
 {
     /// <summary>The name of the job and of its client: 300 characters.</summary>
-    public static readonly string Long = string.Concat(Enumerable.Repeat("Tierarztpraxis am langen Anger, ", 10))[..299] + "h";
+    public static readonly string Long = string.Concat(Enumerable.Repeat("Tierarztpraxis am langen Anger und ", 10))[..299] + "h";
 
     /// <summary>The longest name a thing may have: 64 characters.</summary>
     public static readonly string LongId = "w" + new string('W', 62) + "w";
@@ -33,9 +33,9 @@ internal static class StrangeNames
         text = Word("cupboard").Replace(text, Chinese);
         text = Word("desk").Replace(text, "استقبال");
         var read = JobFile.Parse(text, "job.yaml", catalogue);
-        Assert.True(read.Value is not null, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
+        Assert.True(read.Ok, string.Join("; ", read.Findings.Select(finding => finding.ToString())));
         var request = new StudyRequest(null, new DateOnly(2026, 11, 25), [], null);
-        return new PaperInput(read.Value, Study.Results(read.Value, catalogue, request), Study.Run(read.Value, catalogue, request));
+        return new PaperInput(read.Value!, Study.Results(read.Value!, catalogue, request), Study.Run(read.Value!, catalogue, request));
     }
 
     // Where it is a name, and not the kind of a room or a thing.

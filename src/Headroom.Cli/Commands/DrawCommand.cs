@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Headroom.Documents.Drawings;
 using Headroom.Documents.Papers;
 using Headroom.Engineering;
@@ -29,9 +30,12 @@ internal static class DrawCommand
         var folder = new ValueOption("--out", "DIR", "the folder to write into; it is made when it is not there");
         var only = new ValueOption("--only", "DRAWING,...", $"only some of the {DrawingList.All.Count} kinds, which docs/drawings.md tells: rack, face, room ...");
         only.Checked(given => given.Split(',').Select(name => ValueOption.Complaint(name.Trim(), [.. DrawingList.All.Select(kind => kind.Id)])).FirstOrDefault(problem => problem is not null));
+        var time = new ValueOption("--time", "SECONDS", "stop planning then with the best so far, which may differ from run to run");
+        time.Checked(given => Seconds(given) is null ? $"is a number of seconds above 0, not '{given}'" : null);
         var options = new StudyOptions("text");
         command.Add(folder);
         command.Add(only);
+        command.Add(time);
         options.AddTo(command, "--only", "--format");
         command.SetAction(parsed =>
         {
@@ -46,15 +50,18 @@ internal static class DrawCommand
             var kinds = only.One(parsed) is { } names ? names.Split(',').Select(name => DrawingList.Find(name.Trim())!).Distinct().ToList() : [.. DrawingList.All.Where(kind => kind.Needs is null)];
             var results = Study.Results(asked.Job, asked.Models, asked.Request);
             var input = new PaperInput(asked.Job, results, Study.LedgerOf(results, asked.Request)) { Request = asked.Request, Units = options.Units(parsed) };
-            return Planned(input, kinds, asked, desk) is { } whole ? Write(DrawingPack.Write(whole, kinds), only.One(parsed) is null, into, desk) : ExitCode.NotWorked;
+            return Planned(input, kinds, (asked, time.One(parsed) is { } most ? Seconds(most) : null), desk) is { } whole ? Write(DrawingPack.Write(whole, kinds), only.One(parsed) is null, into, desk) : ExitCode.NotWorked;
         });
         return command;
     }
 
     // What the planner finds, where a drawing is of it; null when it cannot plan, which has then been said.
-    private static PaperInput? Planned(PaperInput input, IReadOnlyList<DrawingKind> kinds, AskedStudy asked, Desk desk)
+    private static PaperInput? Planned(PaperInput input, IReadOnlyList<DrawingKind> kinds, (AskedStudy Asked, double? Seconds) of, Desk desk)
     {
+        var asked = of.Asked;
         using var stop = new PlanStop();
+        if (of.Seconds is { } most)
+            stop.After(most);
         var request = new PlanRequest(asked.Request.On)
         {
             Today = asked.Request.Design,
@@ -82,6 +89,9 @@ internal static class DrawCommand
             desk.Err.WriteLine($"headroom: {complaint}");
         return complaints.Count > 0 ? null : input;
     }
+
+    private static double? Seconds(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is > 0 and < 100_000 ? value : null;
 
     private static int Write(WrittenPapers drawings, bool all, string folder, Desk desk)
     {

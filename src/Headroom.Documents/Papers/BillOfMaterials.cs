@@ -21,7 +21,7 @@ internal static class BillOfMaterials
             foreach (var line in order.Lines)
             {
                 rows.Add(Row.Of(
-                    Numbers.Show(rows.Count + 1), SupplierOrder.ModelOf(line), About(input.Results.Bound, line), Count(line), order.Supplier ?? "?",
+                    Numbers.Show(rows.Count + 1), Item(line), About(input.Results.Bound, line), Count(line), order.Supplier ?? "?",
                     Amount(line.Cost, money), Amount(line.Net, money), HasSerial(input.Results.Bound, line) ? "yes" : "", Spares(input, line)));
             }
         }
@@ -59,7 +59,7 @@ internal static class BillOfMaterials
         yield return new Table(
             [new("no.", Anchor.End), new("item"), new("what it is") { Grows = true }, new("count", Anchor.End), new($"together [{money.Currency}]", Anchor.End), new("confirmed: same model, price, day") { Least = 120 }],
             [
-                .. order.Lines.Select((line, i) => Row.Of(Numbers.Show(i + 1), line.What, About(input.Results.Bound, line), Count(line), Amount(line.Cost, money)) with { Least = Written.HandRow }),
+                .. order.Lines.Select((line, i) => Row.Of(Numbers.Show(i + 1), Item(line), About(input.Results.Bound, line), Count(line), Amount(line.Cost, money)) with { Least = Written.HandRow }),
                 new Row([new(""), new("together, without tax"), new(""), new(""), new(Least(order.NotKnown.Count > 0) + QuotationLines.Amount(order.Cost, money.Offer.Terms))]) { IsSum = true },
             ]);
         if (order.NotKnown.Count > 0)
@@ -73,6 +73,9 @@ internal static class BillOfMaterials
         foreach (var question in money.Lines.Where(line => line is { IsLabour: false, Option: null, Question: not null }).Select(line => line.Question!).Distinct())
             yield return new Words(Written.Asked(question), Lettering.Body with { Face = Face.Slanted });
     }
+
+    /// <summary>What a line is called on a list: with its supply where it has one, and nothing said twice.</summary>
+    internal static string Item(PricedLine line) => line.What.Contains(',', StringComparison.Ordinal) || line.What.StartsWith("cable ", StringComparison.Ordinal) ? line.What : SupplierOrder.ModelOf(line);
 
     /// <summary>A count with its unit.</summary>
     internal static string Count(PricedLine line) => $"{Numbers.Show((double)line.Count)} {line.CountUnit}".Trim();

@@ -42,9 +42,9 @@ internal static class GoodsIn
             foreach (var line in order.Lines)
             {
                 if (BillOfMaterials.HasSerial(input.Results.Bound, line))
-                    numbered.AddRange(Enumerable.Range(0, (int)line.Count).Select(_ => Written.ToTick(line.What, order.Supplier ?? "") with { Least = Written.HandRow }));
+                    numbered.AddRange(Enumerable.Range(0, (int)line.Count).Select(_ => Written.ToTick(BillOfMaterials.Item(line), order.Supplier ?? "") with { Least = Written.HandRow }));
                 else
-                    others.Add(Written.ToTick(line.What, order.Supplier ?? "", BillOfMaterials.Count(line)) with { Least = Written.HandRow });
+                    others.Add(Written.ToTick(BillOfMaterials.Item(line), order.Supplier ?? "", BillOfMaterials.Count(line)) with { Least = Written.HandRow });
             }
         }
 

@@ -17,7 +17,8 @@ internal static class LimitsPaper
         var entries = input.Entries(inside: false);
         var shown = Shown(entries);
         var blocks = new List<Block>();
-        blocks.AddRange(LedgerInWords.Paragraphs(input.Ledger with { Entries = entries }).Select(paragraph => new Words(paragraph)));
+        var told = entries.Select(entry => entry.Question is { } question ? entry with { Question = Written.Bare(question) } : entry).ToList();
+        blocks.AddRange(LedgerInWords.Paragraphs(input.Ledger with { Entries = told }).Select(paragraph => new Words(paragraph)));
         blocks.Add(EntryTable.Of(shown, input.Units));
         blocks.Add(new Words(Count(entries, shown.Count), Lettering.Label));
         blocks.Add(EntryTable.Legend);

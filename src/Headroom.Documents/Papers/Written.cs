@@ -39,8 +39,15 @@ internal static partial class Written
     /// <summary>A count with its noun.</summary>
     public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{Numbers.Show(count)} {noun}s";
 
-    /// <summary>A question as a sentence, without its words about the job file, which are of no use on paper.</summary>
-    public static string Asked(string question) => LedgerInWords.Sentence(question.Split("; write '")[0].Split("? write '")[0].TrimEnd('?') + "?");
+    /// <summary>A question without its words about the job file, which are of no use on paper.</summary>
+    public static string Bare(string question)
+    {
+        var bare = ForTheDesk().Replace(question, "");
+        return bare.Contains('?', StringComparison.Ordinal) ? bare : bare + "?";
+    }
+
+    /// <summary>A question as a sentence, without its words about the job file.</summary>
+    public static string Asked(string question) => AfterMark().Replace(LedgerInWords.Sentence(Bare(question)), found => found.Value.ToUpperInvariant());
 
     /// <summary>Where something comes from, without the place in a file, which is for the desk.</summary>
     public static string Origin(string origin) => InFile().Replace(origin, "").Trim(' ', ',', ';') is { Length: > 0 } plain ? plain : "as written";
@@ -53,6 +60,13 @@ internal static partial class Written
 
     [System.Text.RegularExpressions.GeneratedRegex(@"(, |\s*\()?[^\s,()]+:\d+:\d+\)?")]
     private static partial System.Text.RegularExpressions.Regex InFile();
+
+    // To the end: what is to be written stands last in a question.
+    [System.Text.RegularExpressions.GeneratedRegex(@"(,? (or|and))?[;,]?\s*\bwrite '.*$")]
+    private static partial System.Text.RegularExpressions.Regex ForTheDesk();
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=\? )[a-z](?=[a-z])")]
+    private static partial System.Text.RegularExpressions.Regex AfterMark();
 
     /// <summary>The end of a paper that two sign.</summary>
     public static Facts Signed(string one, string other) => new([(one, ""), (other, ""), ("date", ""), ("date", "")]);

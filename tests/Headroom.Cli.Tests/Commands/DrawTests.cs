@@ -73,6 +73,7 @@ public sealed class DrawTests
     [Theory]
     [InlineData("draw x --out y --only rak", "headroom: --only is rack, face, room, restart, discharge, one-line, uplinks, fan, warming, front or turning, not 'rak'; did you mean rack?")]
     [InlineData("papers x --out y --paper A5", "headroom: --paper is A4 or Letter, not 'A5'; did you mean A4?")]
+    [InlineData("draw x --out y --time soon", "headroom: --time is a number of seconds above 0, not 'soon'")]
     [InlineData("draw x", "headroom: draw needs --out DIR, the folder to write into")]
     [InlineData("papers x", "headroom: papers needs --out DIR, the folder to write into")]
     public void A_slip_is_refused_with_what_is_allowed(string typed, string complaint)

@@ -12,6 +12,7 @@ internal static class PlannedDrawings
     [
         new("draw:bulrush", "what each bulrush draws at its most", "W", 12.8, true, 17.3, 71, "1 wren-b, 1 holm", 1210.50m, "1 redshank, 1 holm", 1388m, true, []),
         new("draw:bulrush", "what each bulrush draws at its most", "W", 12.8, false, null, 1.3, "1 wren-b, 1 holm", 1210.50m, null, null, true, []),
+        new("runtime", "how long standby supplies must hold", "min", 15, true, 22.5, 120, "1 wren-b, 1 holm", 1210.50m, null, null, false, []),
         new("noise:desk", "what desk may hear", "dB(A)", 41, true, null, 70, "1 wren-b, 1 holm", 1210.50m, null, null, false, []),
         new("noise:desk", "what desk may hear", "dB(A)", 41, false, 38.4, 10, "1 wren-b, 1 holm", 1210.50m, null, null, true, []),
     ];

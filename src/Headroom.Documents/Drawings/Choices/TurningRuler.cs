@@ -27,7 +27,7 @@ public static class TurningRuler
         var y = Marks.Notes(plate, new(0.5, 22), Right, [$"Today: {first.Bought}, {Money(first.Total)}."]).Y + 6;
         foreach (var knob in input.Turns.GroupBy(point => point.On))
             y = Ruler(plate, [.. knob], y) + 14;
-        Marks.Notes(plate, new(0.5, y + 2), Right, ["Heavy: the design of today stays the cheapest. Hatched: another is. Rust: no design keeps every reserve. Triangle: today's value. Values are found by proving designs and halving the way, not by trying some."]);
+        Marks.Notes(plate, new(0.5, y + 2), Right, ["Heavy: the design of today stays the cheapest. Hatched: another is. Rust: no design keeps every reserve. Dashed: not worked out to the end. Triangle: today's value. Values are found by proving designs and halving the way, not by trying some."]);
         return plate.Finish($"The values at which the cheapest design changes, for {Counted.Of(input.Turns.Select(point => point.On).Distinct().Count(), "thing", "things")} that may change");
     }
 
@@ -70,11 +70,16 @@ public static class TurningRuler
     {
         if (point?.At is null || box.Width <= 0)
             return;
-        if (point.Then is null)
+        if (IsOpen(point))
+            plate.Rect(box.Inset(1), new Look(new Stroke(Ink.Ink, 0.5, 2)));
+        else if (point.Then is null)
             plate.Rect(box.Inset(1), Look.Solid(Ink.Rust));
         else
             EntryBar.Hatch(plate, box with { Y = box.Y + 1, Height = box.Height - 2 });
     }
+
+    // Stopped on the way: that nothing was found does not say that there is nothing.
+    private static bool IsOpen(TurningPoint point) => point is { Then: null, Proved: false };
 
     private static string Sentence(TurningPoint point)
     {
@@ -83,6 +88,8 @@ public static class TurningRuler
         if (point.At is not { } at)
             return $"{way}: no change to {Value(point.Looked)} {point.Unit}{proved}.";
         var beyond = point.Up ? "above" : "below";
+        if (IsOpen(point))
+            return $"{way}: {beyond} {Value(at)} {point.Unit} it was not worked out to the end.";
         return point.Then is null
             ? $"{way}: {beyond} {Value(at)} {point.Unit} no design keeps every reserve{proved}."
             : $"{way}: {beyond} {Value(at)} {point.Unit} {point.Then}, {Money(point.ThenTotal!.Value)}{proved}.";

@@ -66,9 +66,8 @@ public static class RestartDrawing
 
         var when = row.Kind == RestartRowKind.Dark ? "" : When(row.To) + ", ";
         var beside = row.Kind == RestartRowKind.Dark ? Marks.Small with { Ink = Ink.Rust } : Marks.Small;
-        // Who stays dark is listed below in any case.
-        var told = row.Kind == RestartRowKind.Dark ? TextBoxes.Fit(row.Beside, beside, BesideWidth - 6) : plate.Fit(when + row.Beside, beside, BesideWidth - 6);
-        plate.Text(told, new(box.Right + 6, base0), beside);
+        // A list that is cut is no name: who stays dark is told below, who is on which unit in the patch schedule.
+        plate.Text(TextBoxes.Fit(when + row.Beside, beside, BesideWidth - 6), new(box.Right + 6, base0), beside);
     }
 
     private static string When(double seconds) => seconds < 60

@@ -11,23 +11,40 @@ public sealed class SvgCanvas : ICanvas
     private const string Namespace = "http://www.w3.org/2000/svg";
 
     private readonly XmlWriter _xml;
+    private readonly bool _alone;
 
-    private SvgCanvas(XmlWriter xml) => _xml = xml;
+    private SvgCanvas(XmlWriter xml, bool alone) => (_xml, _alone) = (xml, alone);
 
     /// <summary>Draws a picture as a document or as a part of a page.</summary>
     /// <param name="picture">The picture.</param>
     /// <returns>One <c>svg</c> element; the same for the same picture, always.</returns>
-    public static string Write(Picture picture)
+    public static string Write(Picture picture) => Write(picture, alone: false);
+
+    /// <summary>Draws a picture as a file by itself: at its own size, on white, every text as wide as it was laid out even where the letters are not installed.</summary>
+    /// <param name="picture">The picture.</param>
+    /// <returns>One <c>svg</c> element; the same for the same picture, always.</returns>
+    public static string WriteFile(Picture picture) => Write(picture, alone: true);
+
+    private static string Write(Picture picture, bool alone)
     {
         var text = new StringBuilder();
         using (var xml = XmlWriter.Create(text, new XmlWriterSettings { OmitXmlDeclaration = true, NewLineHandling = NewLineHandling.None, CheckCharacters = true }))
         {
             xml.WriteStartElement("svg", Namespace);
             xml.WriteAttributeString("viewBox", $"0 0 {Number(picture.Width)} {Number(picture.Height)}");
+            if (alone)
+            {
+                xml.WriteAttributeString("width", $"{Number(picture.Width)}pt");
+                xml.WriteAttributeString("height", $"{Number(picture.Height)}pt");
+            }
+
             xml.WriteAttributeString("role", "img");
             xml.WriteAttributeString("font-family", "'IBM Plex Sans', sans-serif");
             xml.WriteElementString("title", Namespace, picture.Title);
-            picture.Draw(new SvgCanvas(xml), new Spot(0, 0));
+            var canvas = new SvgCanvas(xml, alone);
+            if (alone)
+                canvas.Rect(new Box(0, 0, picture.Width, picture.Height), Look.Solid(Ink.Paper));
+            picture.Draw(canvas, new Spot(0, 0));
             xml.WriteEndElement();
         }
 
@@ -75,6 +92,12 @@ public sealed class SvgCanvas : ICanvas
             _xml.WriteAttributeString("text-anchor", lettering.Anchor == Anchor.Middle ? "middle" : "end");
         if (lettering.Turned != 0)
             _xml.WriteAttributeString("transform", $"rotate({Number(lettering.Turned)} {Number(at.X)} {Number(at.Y)})");
+        if (_alone && text.Length > 1)
+        {
+            Attributes(("textLength", Typeface.Width(text, lettering)));
+            _xml.WriteAttributeString("lengthAdjust", "spacingAndGlyphs");
+        }
+
         Letters(lettering.Face);
         _xml.WriteAttributeString("fill", Inks.Colour(lettering.Ink));
         _xml.WriteAttributeString("class", $"fill-{Name(lettering.Ink)}");

@@ -11,6 +11,10 @@ public static class EntryBar
     private const double HatchStep = 2.4;
     private const double MostHeight = 15;
 
+    /// <summary>True when an entry has a bar: demand and limit are known, and the limit is more than nothing.</summary>
+    /// <param name="entry">The entry.</param>
+    public static bool Shows(LedgerEntry entry) => Above(entry, entry.Demand) is not null && Above(entry, entry.Limit) > 0;
+
     /// <summary>Draws the bar of an entry; nothing when demand or limit is not known or the limit is nothing.</summary>
     /// <param name="canvas">On what.</param>
     /// <param name="entry">The entry.</param>

@@ -1,4 +1,5 @@
 using Headroom.Documents.Canvas;
+using Headroom.Documents.Letters;
 
 namespace Headroom.Documents.Layout;
 
@@ -21,6 +22,8 @@ public static class Layouter
         var body = new Box(Margin, Margin, sheet.Width - 2 * Margin, sheet.Height - 2 * Margin - FootHeight);
         var flow = new Flow(body);
         flow.Put([.. PaperHead.Of(paper, body), .. paper.Blocks.SelectMany(block => BlockStrips.Of(block, body))]);
+        if (LackingLetters.Sentence(flow.Sheets.SelectMany(laid => laid.Items.Select(item => item.Text)).Append(paper.Foot)) is { } lacking)
+            flow.Put([.. BlockStrips.Of(new Words(lacking, Lettering.Label), body)]);
         var (first, of) = numbers ?? (1, flow.Sheets.Count);
         return [.. flow.Sheets.Select((laid, i) => new LaidSheet(sheet, [.. laid.Items, .. PaperFoot.Of(paper, body, (first + i, of))], laid.Bookmarks))];
     }

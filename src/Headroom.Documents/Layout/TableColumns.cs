@@ -44,14 +44,28 @@ internal static class TableColumns
         var wanted = Math.Max(least, Typeface.Width(head.Title, Lettering.Label) + 2 * Padding);
         foreach (var row in table.Rows)
         {
-            if (row.IsTitle || column >= row.Cells.Count || row.Cells[column] is not { Span: 1, Draw: null } cell)
+            if (row.IsTitle || CellAt(row, column) is not { Span: 1, Draw: null } cell)
                 continue;
-            var lettering = cell.Lettering ?? Lettering.Cell;
+            var lettering = cell.Lettering ?? (row.IsSum ? Lettering.Cell with { Face = Face.Strong } : Lettering.Cell);
             least = Math.Max(least, TextWrap.LongestWord(cell.Text, lettering) + 2 * Padding);
             wanted = Math.Max(wanted, cell.Text.Split('\n').Max(line => Typeface.Width(line, lettering)) + 2 * Padding);
         }
 
         return (Math.Min(least, MostLeast), wanted);
+    }
+
+    // The cell that begins in a column; a cell before it may reach over several.
+    private static Cell? CellAt(Row row, int column)
+    {
+        var at = 0;
+        foreach (var cell in row.Cells)
+        {
+            if (at >= column)
+                return at == column ? cell : null;
+            at += cell.Span;
+        }
+
+        return null;
     }
 
     // A name or figure of a few words is not worth breaking as long as there is room for the rest.

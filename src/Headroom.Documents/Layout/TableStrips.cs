@@ -29,9 +29,10 @@ internal sealed class TableStrips
         yield return _head with { StaysWithNext = true };
         for (var i = 0; i < _table.Rows.Count; i++)
         {
-            var next = i + 1 < _table.Rows.Count ? _table.Rows[i + 1] : null;
+            // Sums stand together with what they are of, the tax between two of them too.
+            var sums = _table.Rows.Skip(i + 1).Take(2).Any(row => row.IsSum);
             foreach (var strip in StripsOf(_table.Rows[i]))
-                yield return strip with { Head = _head, StaysWithNext = _table.Rows[i].IsTitle || next?.IsSum == true };
+                yield return strip with { Head = _head, StaysWithNext = _table.Rows[i].IsTitle || sums };
         }
     }
 

@@ -83,6 +83,20 @@ public sealed class Typeface
         return text;
     }
 
+    /// <summary>Signs of a text that are told by their codes, because no face of ours has them.</summary>
+    /// <param name="text">The text.</param>
+    public static IEnumerable<System.Text.Rune> Lacking(string text)
+    {
+        var plain = Of(Face.Plain);
+        if (plain.Written(text) == text)
+            yield break;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (plain.Written(rune.ToString()).StartsWith("[U+", StringComparison.Ordinal))
+                yield return rune;
+        }
+    }
+
     private string WithStandIns(string text)
     {
         var written = new System.Text.StringBuilder(text.Length + 8);

@@ -32,6 +32,8 @@ internal static class CalculationBook
         yield return new Words(entry.Left is null
             ? $"{entry.Id}: {LedgerInWords.Word(entry.Verdict)}. {LedgerInWords.Sentence(entry.Question ?? "")}"
             : $"{entry.Id}: {LedgerInWords.Word(entry.Verdict)}; asked {Numbers.WithUnit(figures[0], unit.Symbol)}, there is {Numbers.WithUnit(figures[1], unit.Symbol)}, left {Numbers.WithUnit(figures[2], unit.Between)}. {LedgerInWords.Sentence(entry.Story.Say(entry))}");
+        if (EntryTable.Bar(entry) is { } bar)
+            yield return new Drawn(bar);
         var working = entry.Story.Work(entry);
         if (working.Formula.Length > 0)
             yield return new Words(working.Formula, Mono);

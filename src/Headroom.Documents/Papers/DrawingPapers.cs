@@ -23,6 +23,12 @@ internal static class DrawingPapers
     /// <summary>What holds through an outage, and what happens when it ends.</summary>
     public static IReadOnlyList<Block>? Outage(PaperInput input) => Of(input, "discharge", "restart");
 
+    /// <summary>The uplinks.</summary>
+    public static IReadOnlyList<Block>? Uplinks(PaperInput input) => Of(input, "uplinks");
+
+    /// <summary>Fans on the path of their air, and cupboards that warm up.</summary>
+    public static IReadOnlyList<Block>? Air(PaperInput input) => Of(input, "fan", "warming");
+
     private static List<Block>? Of(PaperInput input, params string[] kinds)
     {
         var blocks = new List<Block>();

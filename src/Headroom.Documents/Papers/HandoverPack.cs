@@ -9,7 +9,10 @@ namespace Headroom.Documents.Papers;
 internal static class HandoverPack
 {
     private static readonly string[] Behind =
-        ["door-sheet", "limits", "patch-schedule", "cabling-schedule", "address-plan", "power-sheet", "acceptance-record", "safety-sheet", "maintenance", "calculation-book"];
+    [
+        "door-sheet", "limits", "rack-elevations", "room-plans", "patch-schedule", "cabling-schedule", "address-plan", "power-sheet", "one-line", "uplink-tree", "standby-sheet", "outage-sheet",
+        "acceptance-record", "commissioning-record", "safety-sheet", "maintenance",
+    ];
 
     /// <summary>The front alone, with contents but without their sheets.</summary>
     public static IReadOnlyList<Block> Blocks(PaperInput input) => Front(input, [.. Papers(input).Select(paper => (paper.Title, 0))]);
@@ -49,7 +52,7 @@ internal static class HandoverPack
     [
         new Facts([("for", input.Job.Client?.Name ?? input.Job.Name), ("handed over on", ""), ("site", input.Job.Name), ("design", input.Ledger.Design), ("as of", input.Day), ("by", "")]),
         new Heading("Contents"),
-        new Table([new("paper") { Grows = true }, new("sheet", Anchor.End) { Least = 40 }], [.. contents.Select(one => Row.Of(one.Title, one.Sheet > 0 ? Numbers.Show(one.Sheet) : ""))]),
+        new Table([new("paper") { Grows = true }, new("sheet", Anchor.End) { Least = 40 }], [.. contents.Select(one => Row.Of(one.Title, one.Sheet > 0 ? Numbers.Show(one.Sheet) : "")), Row.Of("Calculation book, with the working and the source of every limit", "own file")]),
         new Heading("Whom to call"),
         new Table([new("for") { Least = 150 }, new("name") { Least = 120, Grows = true }, new("number") { Least = 120 }],
             [Written.ToFill("network, in working hours"), Written.ToFill("network, out of hours"), Written.ToFill("the line out of the house"), Written.ToFill("electrician"), Written.ToFill("keys and alarm")]),

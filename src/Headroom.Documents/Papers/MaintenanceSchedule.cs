@@ -3,7 +3,6 @@ using Headroom.Documents.Canvas;
 using Headroom.Documents.Layout;
 using Headroom.Domain.Shown;
 using Headroom.Engineering;
-using Headroom.Engineering.Years;
 
 namespace Headroom.Documents.Papers;
 
@@ -34,7 +33,7 @@ internal static partial class MaintenanceSchedule
         if (open.Count > 0)
         {
             blocks.Add(new Heading("Without a day yet"));
-            blocks.Add(new Table([new("what"), new("where"), new("what is to be found out first") { Grows = true }, new("answer") { Least = 130 }], [.. open.Select(one => Written.ToFill(one.What, one.Subject, Asked(one)))]));
+            blocks.Add(new Table([new("what"), new("where"), new("what is to be found out first") { Grows = true }, new("answer") { Least = 130 }], [.. open.Select(one => Written.ToFill(one.What, one.Subject, Written.Asked(one.Question ?? "")))]));
         }
 
         return blocks;
@@ -54,9 +53,6 @@ internal static partial class MaintenanceSchedule
             yield return ("radio links", "fixing, aim and level against the day of acceptance; plants grown into the path");
         yield return ("passwords", "changed when somebody leaves who knew them");
     }
-
-    // The words of a question that are about the job file are of no use on paper.
-    private static string Asked(DueDate due) => LedgerInWords.Sentence((due.Question ?? "").Split("; write '")[0].Split("? write '")[0].TrimEnd('?') + "?");
 
     // Which line of a file a figure stands in is for the desk; on paper stands what it is.
     private static string Plain(string origin) => LedgerInWords.Sentence(InFile().Replace(origin, found => found.Groups[1].Success ? $" ({found.Groups[1].Value})" : ""));

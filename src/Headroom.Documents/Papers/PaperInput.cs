@@ -1,6 +1,7 @@
 using Headroom.Documents.Layout;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
+using Headroom.Domain.Plans;
 using Headroom.Domain.Shown;
 using Headroom.Engineering;
 
@@ -12,8 +13,16 @@ namespace Headroom.Documents.Papers;
 /// <param name="Ledger">Its ledger.</param>
 public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
 {
+    private const int MostOfName = 60;
+
     /// <summary>What was asked of the study; by default the whole of it, on the day of the ledger.</summary>
     public StudyRequest Request { get => field ?? new(Ledger.Design, Ledger.On, [], null); init; }
+
+    /// <summary>Designs to choose between, as the planner found them; null when nothing was planned.</summary>
+    public Plan? Plan { get; init; }
+
+    /// <summary>Values at which the cheapest design changes; empty when nothing was turned.</summary>
+    public IReadOnlyList<TurningPoint> Turns { get; init; } = [];
 
     /// <summary>The firm's head; null when nobody has given any.</summary>
     public Letterhead? Head { get; init; }
@@ -28,7 +37,7 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     public string Day => Ledger.On.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>What stands at the foot of every sheet.</summary>
-    public string Foot => $"{Job.Name} · design {Ledger.Design} · {Day}";
+    public string Foot => $"{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
 
     /// <summary>The entries that may be seen: inside ones only where the paper stays inside.</summary>
     /// <param name="inside">True for a paper for the firm's own eyes.</param>
@@ -41,6 +50,9 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
         var others = Job.Designs.Select(design => design.Id).Where(id => id != Ledger.Design).Take(most - 1);
         return [this, .. others.Select(Of)];
     }
+
+    // What stands behind a long name at the foot of a sheet must be read too.
+    private static string Cut(string name) => name.Length <= MostOfName ? name : $"{name[..(char.IsHighSurrogate(name[MostOfName - 1]) ? MostOfName - 1 : MostOfName)].TrimEnd()}…";
 
     private PaperInput Of(string design)
     {

@@ -15,6 +15,9 @@ public sealed record PaperKind(string Id, string Title, string For, Func<PaperIn
     /// <summary>Lays out what is more than one paper; null for one that is laid out as it stands.</summary>
     public Func<Paper, PaperInput, SheetSize, IReadOnlyList<LaidSheet>>? Sheets { get; init; }
 
+    /// <summary>Writes what has no sheets, such as a file for a spreadsheet; null when the job has nothing for it, and for a paper.</summary>
+    public Func<PaperInput, WrittenPaper?>? AsFile { get; init; }
+
     /// <summary>Why it is left out when there is nothing for it: what the job would have to say.</summary>
     public string Without { get; init; } = "the job says nothing about it";
 

@@ -17,7 +17,9 @@ public static class PaperPack
         var missing = new List<MissingPaper>();
         foreach (var kind in kinds)
         {
-            if (kind.Of(input) is { } paper)
+            if (kind.AsFile?.Invoke(input) is { } file)
+                written.Add(file);
+            else if (kind.Of(input) is { } paper)
                 written.Add(One(paper, input, kind.Sheets?.Invoke(paper, input, size) ?? Layouter.Lay(paper, size)));
             else
                 missing.Add(new(kind.Id, kind.Without));

@@ -88,7 +88,7 @@ internal static class Quotation
 
     private static string Unknown(PaperInput design)
     {
-        var questions = design.Entries(inside: false).Where(entry => entry is { Verdict: Verdict.Unknown, Question: not null }).Select(entry => entry.Question!).Distinct().ToList();
+        var questions = design.Entries(inside: false).Where(entry => entry is { Verdict: Verdict.Unknown, Question: not null }).Select(entry => Written.Bare(entry.Question!)).Distinct().ToList();
         return questions.Count == 0 ? "nothing" : string.Join(" ", questions.Take(MostTold).Select(LedgerInWords.Sentence)) + (questions.Count > MostTold ? $" And {Numbers.Show(questions.Count - MostTold)} more." : "");
     }
 

@@ -5,7 +5,7 @@ using Headroom.Domain.Shown;
 namespace Headroom.Documents.Papers;
 
 /// <summary>Small pieces that several papers write alike.</summary>
-internal static class Written
+internal static partial class Written
 {
     /// <summary>The height of a row that is filled by hand [pt].</summary>
     public const double HandRow = 19;
@@ -39,11 +39,34 @@ internal static class Written
     /// <summary>A count with its noun.</summary>
     public static string Count(int count, string noun) => count == 1 ? $"1 {noun}" : $"{Numbers.Show(count)} {noun}s";
 
+    /// <summary>A question without its words about the job file, which are of no use on paper.</summary>
+    public static string Bare(string question)
+    {
+        var bare = ForTheDesk().Replace(question, "");
+        return bare.Contains('?', StringComparison.Ordinal) ? bare : bare + "?";
+    }
+
+    /// <summary>A question as a sentence, without its words about the job file.</summary>
+    public static string Asked(string question) => AfterMark().Replace(LedgerInWords.Sentence(Bare(question)), found => found.Value.ToUpperInvariant());
+
+    /// <summary>Where something comes from, without the place in a file, which is for the desk.</summary>
+    public static string Origin(string origin) => InFile().Replace(origin, "").Trim(' ', ',', ';') is { Length: > 0 } plain ? plain : "as written";
+
     /// <summary>Names one after another: <c>a, b and c</c>.</summary>
     public static string List(IReadOnlyList<string> names) => names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     /// <summary>A day as papers write it.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(, |\s*\()?[^\s,()]+:\d+:\d+\)?")]
+    private static partial System.Text.RegularExpressions.Regex InFile();
+
+    // To the end: what is to be written stands last in a question.
+    [System.Text.RegularExpressions.GeneratedRegex(@"(,? (or|and))?[;,]?\s*\bwrite '.*$")]
+    private static partial System.Text.RegularExpressions.Regex ForTheDesk();
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=\? )[a-z](?=[a-z])")]
+    private static partial System.Text.RegularExpressions.Regex AfterMark();
 
     /// <summary>The end of a paper that two sign.</summary>
     public static Facts Signed(string one, string other) => new([(one, ""), (other, ""), ("date", ""), ("date", "")]);

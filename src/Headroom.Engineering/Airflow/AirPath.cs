@@ -27,6 +27,13 @@ public static class AirPath
         return new(curve.FreeFlow, curve.Pressures[^1]);
     }
 
+    /// <summary>What a path takes at a flow.</summary>
+    /// <param name="resistance">Loss of the path over the square of the flow [Pa/(m³/s)²]; 0 or more.</param>
+    /// <param name="flow">The flow [m³/s]; 0 or more.</param>
+    /// <returns>The pressure [Pa].</returns>
+    /// <remarks>Source: k q², as of all losses of turbulent flow.</remarks>
+    public static double Loss(double resistance, double flow) => resistance * flow * flow;
+
     /// <summary>The resistance of a path that takes a flow from a fan.</summary>
     /// <param name="curve">The fan's curve.</param>
     /// <param name="flow">The flow that was read or declared [m³/s]; above 0.</param>

@@ -33,6 +33,10 @@ internal static class FanChanges
         return WithAir(change, s);
     }
 
+    /// <summary>The maker's fan on its path, nothing changed; null when the model names no fan.</summary>
+    public static FanChange? AsMade(BoundSwitch s, Catalogue catalogue) =>
+        s.Model.Fan is { } name && catalogue.Fans.GetValueOrDefault(name) is { } own ? WithAir(new(own, own) { Speed = 1 }, s) : null;
+
     /// <summary>The curve of a fan; null when it has none.</summary>
     public static FanCurve? CurveOf(FanModel fan)
     {

@@ -21,7 +21,7 @@ internal static class HeatFigures
             yield break;
         var rise = place.Cases.Max(one => one.Rise);
         yield return Figure(id, ("rise", "warmer than around it, ordinary hour"), (rise, "K", rise is null ? box.Question ?? place.Load.Question ?? $"how warm is it around {id}?" : null), () => Rise(place, result));
-        if (rise is > 0 && Constant(place, rise.Value) is { } seconds)
+        if (rise is > 0 && Warming.ConstantOf(place, rise.Value) is { } seconds)
             yield return Figure(id, ("settles", "until nine tenths of that are there"), (Settling.Until(0.9, seconds) / SecondsPerHour, "h", null), () => Settles(place, rise.Value));
     }
 
@@ -64,18 +64,10 @@ internal static class HeatFigures
             "balance of heat; walls: ISO 6946 in its order, from memory; good to about a third");
     }
 
-    // Equipment of some 5 kg takes up 2500 J/K; the inner half of wooden walls some 7500 J/K for each square metre (estimate).
-    private const double EquipmentJoules = 2500;
-    private const double WallJoules = 7500;
-
-    private static double Joules(HeatPlace place) => EquipmentJoules + WallJoules * (place.Box?.SquareMetres ?? 0);
-
-    private static double? Constant(HeatPlace place, double rise) => place.Load.OrdinaryWatts is > 0 and var watts ? Settling.Seconds(Joules(place), watts / rise) : null;
-
     private static Working Settles(HeatPlace place, double rise) => new(
         "τ = C / G, nine tenths after 2.3 τ",
-        [new("C, equipment and walls", Joules(place), "J/K", "2500 J/K for equipment and 7500 J/K for each m² of wall, estimates"), new("G, heat lost for a kelvin", place.Load.OrdinaryWatts / rise, "W/K", "this study")],
-        [new("τ", "C / G", Constant(place, rise) / SecondsPerHour, "h")],
+        [new("C, equipment and walls", Warming.JoulesPerKelvin(place), "J/K", "2500 J/K for equipment and 7500 J/K for each m² of wall, estimates"), new("G, heat lost for a kelvin", place.Load.OrdinaryWatts / rise, "W/K", "this study")],
+        [new("τ", "C / G", Warming.ConstantOf(place, rise) / SecondsPerHour, "h")],
         "first-order warming; a reading before that is not the final one");
 
     private static Working Outlet(UnitHeat unit) => new(

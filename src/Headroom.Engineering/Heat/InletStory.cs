@@ -7,11 +7,11 @@ namespace Headroom.Engineering.Heat;
 /// <summary>Tells how warm the air at an inlet is, works it out, and up to where it holds.</summary>
 internal sealed class InletStory(UnitHeat unit, HeatResult result, Reserve reserve) : IEntryStory
 {
-    // Where a bar begins: cooler than any room equipment stands in matters to nobody [°C].
+    // Where a bar begins in a room that is not shut off, for which nobody wrote the air outside: cooler than any room equipment stands in matters to nobody [°C].
     private const double BarFrom = 15;
 
     /// <inheritdoc/>
-    public double? Floor => BarFrom;
+    public double? Floor => unit.Worst is { } worst && unit.Place?.In(worst.Name)?.Around is { } around && around < unit.Most ? around : BarFrom;
 
     /// <inheritdoc/>
     public string Say(LedgerEntry entry)

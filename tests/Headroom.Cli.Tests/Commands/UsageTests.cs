@@ -45,6 +45,8 @@ public sealed class UsageTests
         { "compare a b c --swap x=y", "headroom: compare takes a JOB and one DESIGN with --swap" },
         { "compare a --swap x", "headroom: --swap is a model, = and the model in its place: wren-b=redshank, not 'x'" },
         { "compare a --swap x=x", "headroom: --swap puts x in its own place" },
+        { "draw a b", "headroom: draw takes a JOB and no more; 'b' is too much" },
+        { "draw a --out b --format text", "headroom: draw has no option --format" },
         { "help stduy", "headroom: there is no command 'stduy'; did you mean study?" },
     };
 

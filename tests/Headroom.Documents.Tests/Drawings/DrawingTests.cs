@@ -14,7 +14,7 @@ public sealed class DrawingTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var job in new[] { "barn-vets", "barn-vets/mended", "one-desk", "print-shop", "school-wings", "two-desks" })
+            foreach (var job in new[] { "barn-vets", "barn-vets/mended", "one-desk", "print-shop", "school-wings", "two-desks", "warm-shop", "planned", "strange-names" })
             {
                 foreach (var kind in DrawingList.All)
                     data.Add(job, kind.Id);
@@ -60,6 +60,11 @@ public sealed class DrawingTests
     [InlineData("barn-vets/mended", "discharge", "ups-1")]
     [InlineData("two-desks", "room", "office")]
     [InlineData("barn-vets", "one-line", "sw-1")]
+    [InlineData("barn-vets", "uplinks", "")]
+    [InlineData("barn-vets", "warming", "cupboard")]
+    [InlineData("warm-shop", "fan", "sw-1")]
+    [InlineData("planned", "front", "")]
+    [InlineData("planned", "turning", "")]
     public void Accepted_drawings_are_drawn_as_they_were_looked_at(string job, string kind, string subject)
     {
         var made = SvgCanvas.Write(DrawingList.Find(kind)!.Draw(DrawingInputs.Of(job), subject)!) + "\n";
@@ -67,6 +72,19 @@ public sealed class DrawingTests
         if (Environment.GetEnvironmentVariable("HEADROOM_ACCEPT") == "1")
             File.WriteAllText(file, made);
         Assert.True(File.Exists(file) && File.ReadAllText(file) == made, $"{file} differs: HEADROOM_ACCEPT=1 renews it; look at it as a picture before it is kept.");
+    }
+
+    [Fact]
+    public void Every_kind_is_drawn_of_one_job_or_another() => Assert.All(
+        DrawingList.All, kind => Assert.Contains(new[] { "barn-vets/mended", "two-desks", "warm-shop", "planned" }, job => kind.All(DrawingInputs.Of(job)).Count > 0));
+
+    [Fact]
+    public void Files_of_a_pack_have_names_of_their_own_that_every_disk_takes()
+    {
+        var pack = DrawingPack.Write(DrawingInputs.Of("school-wings"), [.. DrawingList.All.Where(kind => kind.Needs is null)]);
+        Assert.Equal(pack.Papers.Count, pack.Papers.Select(paper => paper.Name.ToUpperInvariant()).Distinct().Count());
+        Assert.All(pack.Papers, paper => Assert.Matches(@"^[\w.-]+\.svg$", paper.Name));
+        Assert.Contains(pack.Missing, missing => missing.Id == "fan" && missing.Why.Length > 0);
     }
 
     [Fact]

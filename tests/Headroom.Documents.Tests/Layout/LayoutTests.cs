@@ -12,7 +12,7 @@ public sealed class LayoutTests
         get
         {
             var data = new TheoryData<string, string, string>();
-            foreach (var example in new[] { "barn-vets", "one-desk", "school-wings" })
+            foreach (var example in new[] { "barn-vets", "one-desk", "school-wings", "strange-names" })
             {
                 foreach (var kind in PaperList.All)
                 {
@@ -36,6 +36,21 @@ public sealed class LayoutTests
             Assert.All(sheet.Items, item => Assert.True(inside.Holds(item.Box), $"{id} sheet {number}: '{item.Text}' stands at {item.Box}"));
             Overlaps(sheet, $"{id} sheet {number}");
         }
+    }
+
+    [Theory]
+    [InlineData("A4"), InlineData("Letter")]
+    public void What_is_left_of_every_limit_and_the_review_of_a_month_are_one_sheet_each(string size) => Assert.All(
+        from example in new[] { "barn-vets", "one-desk", "school-wings" } from id in new[] { "limits", "monthly-review" } select (example, id),
+        one => Assert.Single(Layouter.Lay(PaperList.Find(one.id)!.Of(Inputs.Of(one.example))!, SheetSize.All.Single(its => its.Name == size))));
+
+    [Fact]
+    public void Signs_that_the_letters_lack_stand_as_codes_and_the_paper_says_so()
+    {
+        var texts = Layouter.Lay(PaperList.Find("patch-schedule")!.Of(StrangeNames.Input)!, SheetSize.A4).SelectMany(sheet => sheet.Items.Select(item => item.Text)).ToList();
+        Assert.Contains(texts, text => text.StartsWith("Signs that the letters of this paper lack", StringComparison.Ordinal));
+        Assert.Contains("[U+05E9]", Typeface.Of(Face.Plain).Written(StrangeNames.Hebrew), StringComparison.Ordinal);
+        Assert.DoesNotContain(Layouter.Lay(PaperList.Find("patch-schedule")!.Of(Inputs.Of("barn-vets"))!, SheetSize.A4).SelectMany(sheet => sheet.Items), item => item.Text.Contains("lack", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -98,6 +113,6 @@ public sealed class LayoutTests
     {
         private static readonly System.Collections.Concurrent.ConcurrentDictionary<string, PaperInput> Read = [];
 
-        public static PaperInput Of(string example) => Read.GetOrAdd(example, name => Studied.Example(name));
+        public static PaperInput Of(string example) => Read.GetOrAdd(example, name => name == "strange-names" ? StrangeNames.Input : Studied.Example(name));
     }
 }

@@ -31,9 +31,11 @@ public static class DischargeDrawing
         longest = Math.Max(longest, 2 * table.ShortestSeconds);
         var most = Math.Max(stages.Max(stage => stage.Watts) * 1.6, table.Watts(longest)!.Value * 1.2);
         var plate = new Plate();
-        plate.Text($"{id}, {supply.Model.Id}, {supply.Governing.Name}", new(0.5, 9), Marks.Title);
+        plate.Text(plate.Fit($"{id}, {supply.Model.Id}, {supply.Governing.Name}", Marks.Title, 420), new(0.5, 9), Marks.Title);
         var chart = Chart.Of(new Box(40, 34, Width, Height), longest, most, "W");
         chart.Draw(plate);
+        if (supply.Wanted is { } wanted)
+            plate.ReserveLine(chart.At(wanted.Value.Value, 0).By(0, -Height), chart.At(wanted.Value.Value, 0));
         Curve(plate, chart, table, longest);
         Load(plate, chart, supply, stages, ends ?? longest);
         Marks.Notes(plate, new(0.5, plate.Bottom + 16), 430, Notes(supply, derating));
@@ -94,7 +96,7 @@ public static class DischargeDrawing
 
     private static IEnumerable<string> Notes(StandbySupply supply, double derating)
     {
-        yield return $"Watts {(supply.Table!.AtOutput ? "at its output" : "at its battery")}, age and cold counted as a load {Numbers.Show(Math.Round(derating, 2))} times as heavy. The curve is {supply.Table.Origin}.";
+        yield return $"Watts {(supply.Table!.AtOutput ? "at its output" : "at its battery")}, age and cold counted as a load {Numbers.Show(Math.Round(derating, 2))} times as heavy. The curve is {Written.Origin(supply.Table.Origin)}.";
         if (supply.Governing!.Seconds is null)
             yield return "The load is heavier than the curve goes: how long it holds cannot be told.";
         if (supply.Wanted is null)

@@ -44,7 +44,7 @@ public static class RestartDrawing
         var base0 = box.Bottom - 2.8;
         var indent = row.Kind == RestartRowKind.Boot ? 0 : 8;
         var lettering = row.Kind switch { RestartRowKind.Boot or RestartRowKind.Service => Marks.Name, _ => Marks.Small };
-        plate.Text(TextBoxes.Fit(row.Name, lettering, NameWidth - 6 - indent), new(0.5 + indent, base0), lettering);
+        plate.Text(plate.Fit(row.Name, lettering, NameWidth - 6 - indent), new(0.5 + indent, base0), lettering);
         var bar = new Box(box.X + time.At(row.From), box.Y + 2.2, Math.Max(0.8, time.At(row.To) - time.At(row.From)), box.Height - 4.4);
         switch (row.Kind)
         {
@@ -66,6 +66,7 @@ public static class RestartDrawing
 
         var when = row.Kind == RestartRowKind.Dark ? "" : When(row.To) + ", ";
         var beside = row.Kind == RestartRowKind.Dark ? Marks.Small with { Ink = Ink.Rust } : Marks.Small;
+        // A list that is cut is no name: who stays dark is told below, who is on which unit in the patch schedule.
         plate.Text(TextBoxes.Fit(when + row.Beside, beside, BesideWidth - 6), new(box.Right + 6, base0), beside);
     }
 
@@ -89,7 +90,7 @@ public static class RestartDrawing
         {
             var at = chart.At(0, limit);
             plate.Line(at, new(field.Right, at.Y), Stroke.Heavy);
-            plate.Text(TextBoxes.Fit($"for the ports {Numbers.Show(Math.Round(limit, 1), "W")}", Marks.Small, BesideWidth - 6), new(field.Right + 6, at.Y + 2.3), Marks.Small);
+            plate.Text(plate.Fit($"for the ports {Numbers.Show(Math.Round(limit, 1), "W")}", Marks.Small, BesideWidth - 6), new(field.Right + 6, at.Y + 2.3), Marks.Small);
         }
 
         var spot = chart.At(peak.Seconds, peak.Watts);

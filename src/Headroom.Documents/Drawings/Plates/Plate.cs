@@ -1,4 +1,5 @@
 using Headroom.Documents.Canvas;
+using Headroom.Documents.Letters;
 
 namespace Headroom.Documents.Drawings.Plates;
 
@@ -8,8 +9,15 @@ internal sealed class Plate : ICanvas
     // A slanted line is kept free in boxes of this length [pt].
     private const double LinePiece = 4;
 
+    // How wide names that were cut stand below [pt], and how many of them.
+    private const double LeastNotes = 300;
+    private const double MostNotes = 510;
+    private const int MostInFull = 60;
+
     private readonly List<Action<ICanvas>> _strokes = [];
     private readonly List<Box> _taken = [];
+    private readonly List<string> _cut = [];
+    private readonly List<string> _written = [];
     private double _right;
     private double _bottom;
 
@@ -38,6 +46,7 @@ internal sealed class Plate : ICanvas
         if (text.Length == 0)
             return;
         var box = TextBoxes.Of(text, at, lettering);
+        _written.Add(text);
         _taken.Add(box);
         Keep(canvas => canvas.Text(text, at, lettering), new(box.X, box.Y), new(box.Right, box.Bottom));
     }
@@ -80,11 +89,26 @@ internal sealed class Plate : ICanvas
         return true;
     }
 
-    /// <summary>The drawing as it is now.</summary>
+    /// <summary>The text, cut at its end where it is too long; then it stands in full below the drawing.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="lettering">How it is written.</param>
+    /// <param name="width">The room there is [pt].</param>
+    public string Fit(string text, Lettering lettering, double width)
+    {
+        var fitted = TextBoxes.Fit(text, lettering, width);
+        if (fitted != text && !_cut.Contains(text))
+            _cut.Add(text);
+        return fitted;
+    }
+
+    /// <summary>The drawing as it is now, with what was cut below it.</summary>
     /// <param name="title">What it shows.</param>
     /// <param name="margin">What is left free to the right and below [pt].</param>
     public Picture Finish(string title, double margin = 4)
     {
+        InFull();
+        if (LackingLetters.Sentence(_written) is { } lacking)
+            Marks.Notes(this, new(0.5, _bottom + 12), Math.Clamp(_right, LeastNotes, MostNotes), [lacking]);
         Action<ICanvas>[] strokes = [.. _strokes];
         return new Picture(title, Math.Ceiling(_right + margin), Math.Ceiling(_bottom + margin), (canvas, at) =>
         {
@@ -92,6 +116,16 @@ internal sealed class Plate : ICanvas
             foreach (var stroke in strokes)
                 stroke(place);
         });
+    }
+
+    // What stands within another that is cut is told by that one.
+    private void InFull()
+    {
+        var texts = _cut.FindAll(text => !_cut.Exists(other => other.Length > text.Length && other.Contains(text, StringComparison.Ordinal)));
+        if (texts.Count == 0)
+            return;
+        var more = texts.Count > MostInFull ? $"; and {texts.Count - MostInFull} more, which the papers list" : "";
+        Marks.Notes(this, new(0.5, _bottom + 14), Math.Clamp(_right, LeastNotes, MostNotes), [$"In full: {string.Join("; ", texts.Take(MostInFull))}{more}."]);
     }
 
     private void Keep(Action<ICanvas> stroke, params ReadOnlySpan<Spot> spots)

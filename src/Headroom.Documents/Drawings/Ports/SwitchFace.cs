@@ -25,7 +25,7 @@ public static class SwitchFace
             return null;
         var ports = FacePorts.Of(input, unit);
         var plate = new Plate();
-        plate.Text($"{unit.Id}, {unit.Model.Id}{(unit.Space is { } space ? $", in {space}" : "")}", new(0.5, 9), Marks.Title);
+        plate.Text(plate.Fit($"{unit.Id}, {unit.Model.Id}{(unit.Space is { } space ? $", in {space}" : "")}", Marks.Title, AcrossMost * CellWidth), new(0.5, 9), Marks.Title);
         var names = new List<string>();
         var banks = ports.Chunk(2 * AcrossMost).ToList();
         for (var bank = 0; bank < banks.Count; bank++)

@@ -31,7 +31,7 @@ public static class OneLine
         if (input.Results.Power.Switches.FirstOrDefault(one => one.Switch.Id == id) is not { Ports.Count: > 0 } power)
             return null;
         var plate = new Plate();
-        plate.Text($"{id}, an ordinary hour", new(0.5, 9), Marks.Title);
+        plate.Text(plate.Fit($"{id}, an ordinary hour", Marks.Title, 480), new(0.5, 9), Marks.Title);
         Supply(plate, power);
         Heads(plate);
         var ports = power.Ports.OrderBy(port => port.Port.Port).ToList();
@@ -56,8 +56,8 @@ public static class OneLine
     private static void Boxed(Plate plate, Box box, string name, string figure)
     {
         plate.Rect(box, Look.Outline);
-        plate.Text(TextBoxes.Fit(name, Marks.Name, box.Width - 6), new(box.Middle.X, box.Y + 16), Marks.Name with { Anchor = Anchor.Middle });
-        plate.Text(TextBoxes.Fit(figure, Marks.Small, box.Width - 6), new(box.Middle.X, box.Y + 29), Marks.Small with { Anchor = Anchor.Middle });
+        plate.Text(plate.Fit(name, Marks.Name, box.Width - 6), new(box.Middle.X, box.Y + 16), Marks.Name with { Anchor = Anchor.Middle });
+        plate.Text(plate.Fit(figure, Marks.Small, box.Width - 6), new(box.Middle.X, box.Y + 29), Marks.Small with { Anchor = Anchor.Middle });
     }
 
     private static void Heads(Plate plate)
@@ -78,7 +78,7 @@ public static class OneLine
         Figure(plate, port.LoopOhms, new(340, below));
         plate.Line(new(343, y), new(DeviceLeft - 2, y), Stroke.Thin);
         var drop = port.Endpoint.Endpoint.Drop;
-        plate.Text(TextBoxes.Fit(port.Id + (drop is null ? "" : $", {drop}"), Marks.Small, 78), new(DeviceLeft, below), Marks.Small);
+        plate.Text(plate.Fit(port.Id + (drop is null ? "" : $", {drop}"), Marks.Small, 78), new(DeviceLeft, below), Marks.Small);
         Figure(plate, state.DeviceWatts, new(455, below));
         Figure(plate, state.Point?.LoadVolts, new(485, below));
     }

@@ -38,7 +38,7 @@ public static class RackElevation
             ? RackSide.Draw(plate, new RackSide.View(input, use, Scale, front), depth.Value.Value)
             : front.Right;
         Notes(plate, RackNotes.Of(input, use), front, right);
-        plate.Text($"{use.Rack.Id}, front", new Spot(Left, 9), Marks.Title);
+        plate.Text(plate.Fit($"{use.Rack.Id}, front", Marks.Title, front.Width), new Spot(Left, 9), Marks.Title);
         Marks.Across(plate, new Spot(front.X, front.Bottom + 7), front.Width, "483 mm");
         Marks.ScaleBar(plate, new Spot(Left, plate.Bottom + 8), Scale);
         return plate.Finish($"Rack {rack} from its front and its side: {use.Filled} of {Known(use, height)} units are filled");
@@ -60,7 +60,7 @@ public static class RackElevation
             if (!beside)
                 below = Marks.Notes(plate, below, SheetWidth - Left, [$"{note.Unit} {note.Text}"]);
             else
-                plate.Text(TextBoxes.Fit(note.Text, Marks.Small, SheetWidth - right - 10), new Spot(right + 10, front.Bottom - note.Middle!.Value * unit + 2.4), Marks.Small);
+                plate.Text(plate.Fit(note.Text, Marks.Small, SheetWidth - right - 10), new Spot(right + 10, front.Bottom - note.Middle!.Value * unit + 2.4), Marks.Small);
         }
 
         Marks.Notes(plate, new Spot(Left, plate.Bottom + 12), SheetWidth - Left, notes.Where(note => note.Middle is null).Select(note => note.Text));

@@ -39,7 +39,7 @@ internal static class RackFront
             plate.Line(new(x, face.Y), new(x, face.Bottom), new Stroke(Ink.Ink, 0.4));
         foreach (var x in new[] { box.X + ear / 2, box.Right - ear / 2 })
             plate.Circle(new(x, box.Middle.Y), 0.9, Look.Outline);
-        var name = TextBoxes.Fit(place.Thing.Id, Marks.Name, face.Width * 0.45);
+        var name = plate.Fit(place.Thing.Id, Marks.Name, face.Width * 0.45);
         plate.Text(name, new(face.X + 3, face.Middle.Y + 2.5), Marks.Name);
         Inside(plate, place.Thing, new Box(face.X + face.Width * 0.5, face.Y + 2, face.Width * 0.5 - 3, face.Height - 4));
     }

@@ -46,7 +46,7 @@ internal static class RackSide
         plate.Rect(body, new Look(new Stroke(beyond ? Ink.Rust : Ink.Ink, 0.6), Ink.Fill));
         if (plugs > 0)
             plate.Rect(new Box(body.Right, body.Y, plugs, body.Height), new Look(new Stroke(beyond ? Ink.Rust : Ink.Ink, 0.5, 1.5)));
-        plate.Text(TextBoxes.Fit(thing.Id, Marks.Small, body.Width - 4), new(body.X + 3, body.Middle.Y + 2.3), Marks.Small);
+        plate.Text(plate.Fit(thing.Id, Marks.Small, body.Width - 4), new(body.X + 3, body.Middle.Y + 2.3), Marks.Small);
         if (RackNotes.DepthOf(view.Input, thing.Id) is { Verdict: not Domain.Ledgers.Verdict.Clear } entry && body.Width > 60)
             VerdictMark.Draw(plate, entry.Verdict, new(body.Right - 6, body.Middle.Y), 5);
         if (RackNotes.HeatOf(view.Input, thing.Id) is { } heat)

@@ -11,6 +11,7 @@ internal sealed class RoomThings(Plate plate, PaperInput input, Space space, Roo
 {
     private const double Half = 3;
     private const double RackMetres = 0.4826;
+    private const double MostLabel = 130;
 
     private readonly List<(string Text, Spot At, Lettering Lettering)> _labels = [];
     private readonly List<string> _unlabelled = [];
@@ -36,7 +37,7 @@ internal sealed class RoomThings(Plate plate, PaperInput input, Space space, Roo
     {
         foreach (var (text, at, lettering) in _labels)
         {
-            if (!LabelPlacer.Label(plate, text, at, lettering, frame.Inside.Inset(1)))
+            if (!LabelPlacer.Label(plate, plate.Fit(text, lettering, MostLabel), at, lettering, frame.Inside.Inset(1)))
                 _unlabelled.Add($"{text}: no room for its label in the plan.");
         }
     }

@@ -20,7 +20,7 @@ internal static class CodeInputs
     public static IReadOnlyDictionary<string, Func<IEnumerable<Finding>>> Rows { get; } = All().ToDictionary(row => row.Code, row => row.Read);
 
     private static IEnumerable<(string Code, Func<IEnumerable<Finding>> Read)> All() =>
-        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Sheets()).Concat(Edits()).Concat(Records());
+        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Firms()).Concat(Sheets()).Concat(Edits()).Concat(Records());
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Files() =>
     [
@@ -66,6 +66,26 @@ internal static class CodeInputs
     }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => Catalogue(row.Text))))
         .Append(("CAT039", TwoFiles))
         .Append(("CAT041", () => CatalogueCsv.Parse("id;weight\nx;3 kg\n", "own.csv").Findings));
+
+    private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Firms() => new (string Code, string Text)[]
+    {
+        ("FRM001", "nmae: x"), ("FRM002", "valid days: 3\nvalid-days: 4"), ("FRM003", "labels: {a: {paper: A4}}"), ("FRM004", "labels: [a]"), ("FRM005", "mail:"), ("FRM006", "labels: {a: {strip: 12}}"),
+        ("FRM007", "labels: {a: {strip: 12 kg}}"), ("FRM008", "labels: {a: {strip: '12,5 mm'}}"), ("FRM009", "colour: dark blue"), ("FRM010", "labels: {a: {strip: 900 mm}}"), ("FRM011", "units: furlongs"),
+        ("FRM012", "tax numbers: {'/': x}"), ("FRM013", "labels: {a: {strip: 12..9 mm}}"), ("FRM014", "firm: 9"), ("FRM015", "labels: {a: {strip: 12 mm, paper: A4}}"), ("FRM016", $"web: {Long}"),
+        ("FRM050", "logo: none.png"), ("FRM052", "logo: text.svg"), ("FRM053", "colour: '#777777'"), ("FRM054", "quote number: 'Q-{yaer}'"),
+        ("FRM055", "labels: {a: {paper: A4, columns: 4, rows: 1, width: 70 mm, height: 30 mm}}"),
+    }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => OfFirm(row.Text))))
+        .Append(("FRM051", () => OfFirm("logo: large.png")))
+        .Append(("FRM056", () => [FirmFile.OtherCurrency(new Domain.Firms.Firm("x", Place.None) { Currency = ("GBP", new Place("firm.yaml", 3, 11)) }, "EUR")!]));
+
+    private static IReadOnlyList<Finding> OfFirm(string text)
+    {
+        using var folder = new SheetFolder(Head);
+        folder.Put("large.png", new string('x', 1024 * 1024 + 1));
+        folder.Put("text.svg", "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><text>x</text></svg>");
+        folder.Put("firm.yaml", text.StartsWith("firm", StringComparison.Ordinal) ? text + "\nname: x\n" : $"firm: 1\nname: x\n{text}\n");
+        return FirmFile.Read(folder.PathOf("firm.yaml")).Findings;
+    }
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Sheets() => new (string Code, string Kind, string Text)[]
     {

@@ -27,6 +27,7 @@ public static class PaperList
         new("room-plans", "Rooms and what is heard in them", "site", DrawingPapers.Rooms) { Without = "no room with a size has a listener or equipment at a spot" },
         new("one-line", "The way of the watts", "keeps", DrawingPapers.OneLine) { Without = "nothing gets power over its cable" },
         new("outage-sheet", "Through an outage and back", "keeps", DrawingPapers.Outage) { Without = "nothing gets power over its cable" },
+        new("labels", "Labels", "bench", LabelPaper.Blocks) { Sheets = LabelPaper.Lay, Without = "nothing in the design gets a label" },
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
         new("handover-pack", "Handover pack", "keeps", HandoverPack.Blocks) { Sheets = HandoverPack.Lay },
     ];

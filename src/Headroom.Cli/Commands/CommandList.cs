@@ -14,6 +14,7 @@ internal static class CommandList
         new("years", "tells what becomes short over the years, when and why, and what is due", YearsCommand.Build) { ReadsJob = true },
         new("papers", "writes the papers of a job as PDF", PapersCommand.Build) { ReadsJob = true },
         new("labels", "writes labels for ports, cables, units and closets as PDF", LabelsCommand.Build) { ReadsJob = true },
+        new("workbook", "writes the schedules of a job as a workbook (XLSX) or as CSV", WorkbookCommand.Build) { ReadsJob = true },
         new("propose", "finds the cheapest designs that keep every reserve, and says why", ProposeCommand.Build) { ReadsJob = true },
         new("turn", "finds the value at which the cheapest design changes", TurnCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true, OfOneWord = (job, desk) => CheckCommand.Run(job, [], desk) },

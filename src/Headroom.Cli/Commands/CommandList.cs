@@ -19,6 +19,7 @@ internal static class CommandList
         new("turn", "finds the value at which the cheapest design changes", TurnCommand.Build) { ReadsJob = true },
         new("check", "says whether a job file holds together, without working it out", CheckCommand.Build) { ReadsJob = true, OfOneWord = (job, desk) => CheckCommand.Run(job, [], desk) },
         new("import", "shows how a sheet (CSV) is understood, and takes it over into a job", ImportCommand.Build) { ReadsJob = true },
+        new("amend", "takes an edited workbook of a job back into it", AmendCommand.Build) { ReadsJob = true },
         new("accept", "sets a cable tester's records beside the drops of a job", AcceptCommand.Build) { ReadsJob = true },
         new("note", "writes down in a job what was measured", NoteCommand.Build) { ReadsJob = true },
         new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build) { ReadsJob = true },

@@ -45,6 +45,16 @@ public sealed class UsageTests
         { "compare a b c --swap x=y", "headroom: compare takes a JOB and one DESIGN with --swap" },
         { "compare a --swap x", "headroom: --swap is a model, = and the model in its place: wren-b=redshank, not 'x'" },
         { "compare a --swap x=x", "headroom: --swap puts x in its own place" },
+        { "papers a --paper folio", "headroom: --paper is A4 or Letter, not 'folio'" },
+        { "labels", "headroom: labels needs a JOB" },
+        { "labels a --first 0", "headroom: --first is a whole number from 1, not '0'" },
+        { "labels a --of ports,cabels", "headroom: --of is ports, cables, units or closets, not 'cabels'; did you mean cables?" },
+        { "labels a --ends flga", "headroom: --ends is wrap or flag, not 'flga'; did you mean flag?" },
+        { "labels a --code qrr", "headroom: --code is fit, qr, code-128 or none, not 'qrr'; did you mean qr?" },
+        { "workbook", "headroom: workbook needs a JOB" },
+        { "workbook a --csv", "headroom: --csv needs a value: DIR" },
+        { "amend a", "headroom: amend needs a JOB and a FILE" },
+        { "amend a b --as drop", "headroom: --as is drops, endpoints or patching, not 'drop'; did you mean drops?" },
         { "help stduy", "headroom: there is no command 'stduy'; did you mean study?" },
     };
 

@@ -102,6 +102,10 @@ internal static class CodeInputs
         .Append(("SHT024", NoDesign))
         .Append(("SHT025", InJob))
         .Append(("SHT028", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,sideways,7.9\n")))
+        .Append(("SHT030", () => Amended("a;b\n", null)))
+        .Append(("SHT031", () => Amended("drop;length [m]\nK-2;9\n", "drops")))
+        .Append(("SHT032", () => Amended("drop;to\nK-1;a\n", "drops")))
+        .Append(("SHT033", () => Amended("drop;from\nK-1;\n", "drops")))
         .Append(("SHT029", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,typical,much\n")));
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Edits() =>
@@ -153,6 +157,13 @@ internal static class CodeInputs
         folder.Put("a.yaml", "catalogue: 1\n" + Phone("about: a"));
         folder.Put("b.yaml", "catalogue: 1\n" + Phone("about: b"));
         return CatalogueFiles.Read([folder.PathOf("a.yaml"), folder.PathOf("b.yaml")], Domain.Catalogues.Catalogue.Empty).Findings;
+    }
+
+    private static IReadOnlyList<Finding> Amended(string table, string? kind)
+    {
+        using var folder = new SheetFolder(Head + "survey: {spaces: {a: {kind: reception}}, drops: {K-1: {from: a}, K-2: {from: a, pieces: [{length: 3 m}, {length: 4 m}]}}}\n");
+        folder.Put("table.csv", table);
+        return JobAmending.Read(folder.Job, new AmendPlan(folder.PathOf("table.csv"), kind), Domain.Catalogues.Catalogue.Empty).Findings;
     }
 
     private static IReadOnlyList<Finding> Firm(string text)

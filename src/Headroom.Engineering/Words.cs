@@ -1,5 +1,6 @@
 using System.Globalization;
 using Headroom.Domain.Quantities;
+using Headroom.Domain.Shown;
 
 namespace Headroom.Engineering;
 
@@ -7,10 +8,10 @@ namespace Headroom.Engineering;
 internal static class Words
 {
     /// <summary>A number as people read it.</summary>
-    public static string Of(double value) => QuantityText.Show(value);
+    public static string Of(double value) => NumberManner.Current.Written(QuantityText.Show(value));
 
     /// <summary>A number with its unit.</summary>
-    public static string Of(double value, string unit) => $"{QuantityText.Show(value)} {unit}";
+    public static string Of(double value, string unit) => $"{Of(value)} {unit}";
 
     /// <summary>A list: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>; a long one ends in how many more there are.</summary>
     public static string List(IReadOnlyList<string> items, int most = 6) => items.Count switch

@@ -3,6 +3,7 @@ using Headroom.JobFiles.Catalogues;
 using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Fields;
 using Headroom.JobFiles.Files;
+using Headroom.JobFiles.Firms;
 using Headroom.JobFiles.Jobs;
 using Headroom.JobFiles.Record;
 using Headroom.JobFiles.Sheets;
@@ -64,6 +65,40 @@ public static class Manual
 
         """;
 
+    private const string FirmExample = """
+        # The firm file
+
+        What a firm says of itself on its papers: name, address, picture, colour, numbers of tax, terms, and how it writes numbers, days
+        and units. `headroom papers JOB --out DIR --firm firm.yaml` puts it at the head and the foot of every paper and into the quotation;
+        without the file no paper says anything of a firm. `headroom check firm.yaml` says what is wrong with it, all in one go. Schema:
+        `headroom schema firm`.
+
+        ```yaml
+        firm: 1
+        name: Reed & Daughters
+        address: [1 Mill Lane, Ashby]
+        phone: '+44 1632 960001'
+        mail: office@reed.example
+        colour: '#1f4e5f'
+        tax numbers: {VAT: GB 999 9999 73}
+        quote number: 'Q-{year}-{count}'
+        currency: GBP
+        culture: en-GB
+        units: metric
+        valid days: 30
+        payment: 40 % with the order, the rest within 14 days of completion
+        terms: [Cables and equipment remain ours until they are paid., We are insured for work on your premises.]
+        labels:
+          wrap-sheet: {paper: A4, columns: 4, rows: 7, width: 48 mm, height: 38 mm, left: 9 mm, top: 15.5 mm}
+        ```
+
+        A colour that differs from white by less than 4.5 to 1 is refused, since a name could not be read in it (WCAG 2.2, 1.4.3). A picture
+        is a PNG, or an SVG of plain shapes in plain colours; text, effects and style sheets in it are refused by name and place, and so is
+        a file of more than 1 MiB. Numbers and days are written as the culture has them on papers alone: what somebody wrote down in the
+        job, such as `18.5 V`, stands as it was written, and commands and files for programs keep the decimal point.
+
+        """;
+
     /// <summary>The page of the job file.</summary>
     /// <returns>Markdown, the same each time.</returns>
     public static string JobFile() => Page(JobExample, JobFields.Shape);
@@ -71,6 +106,10 @@ public static class Manual
     /// <summary>The page of the catalogue file.</summary>
     /// <returns>Markdown, the same each time.</returns>
     public static string Catalogue() => Page(CatalogueExample, CatalogueFields.Shape);
+
+    /// <summary>The page of the firm file.</summary>
+    /// <returns>Markdown, the same each time.</returns>
+    public static string Firm() => Page(FirmExample, FirmFields.Shape) + FirmLabels();
 
     /// <summary>The page of the sheets of a firm's record.</summary>
     /// <returns>Markdown, the same each time.</returns>
@@ -118,11 +157,15 @@ public static class Manual
         .. FileCodes.All,
         .. Slips.All.Concat(JobSlips.All).Select(slip => new FindingCode(slip.Code(Headroom.JobFiles.JobFile.CodePrefix), slip.Meaning)),
         .. Slips.All.Concat(ModelSlips.All).Select(slip => new FindingCode(slip.Code(CatalogueFiles.CodePrefix), slip.Meaning)),
+        .. FirmSlips.Shared.Concat(FirmSlips.All).Select(slip => new FindingCode(slip.Code(FirmFile.CodePrefix), slip.Meaning)),
         .. SheetCodes.All,
         .. EditCodes.All,
         .. RecordCodes.All,
         .. RuleCodes.All.Select(rule => new FindingCode(rule.Code, rule.Meaning)),
     ];
+
+    private static string FirmLabels() => "\n## Layouts of labels known without a file\n\nDimensions are common practice, no source; whatever is missing is written by its dimensions.\n\n| name | what |\n| --- | --- |\n"
+        + string.Concat(Domain.Firms.LabelStock.Common.Select(stock => $"| `{stock.Name}` | {stock.InWords} |\n"));
 
     private static string Page(string example, Shape root)
     {

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Headroom.JobFiles.Catalogues;
 using Headroom.JobFiles.Fields;
+using Headroom.JobFiles.Firms;
 using Headroom.JobFiles.Jobs;
 
 namespace Headroom.JobFiles;
@@ -19,6 +20,10 @@ public static class Schemas
     /// <summary>The schema of a catalogue file.</summary>
     /// <returns>The text of the schema, the same each time.</returns>
     public static string Catalogue() => Text("A Headroom catalogue file", CatalogueFields.Shape);
+
+    /// <summary>The schema of a firm's own file.</summary>
+    /// <returns>The text of the schema, the same each time.</returns>
+    public static string Firm() => Text("A Headroom firm file", FirmFields.Shape);
 
     private static string Text(string title, Shape shape)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Headroom.JobFiles;
 
 namespace Headroom.Cli.Commands;
 
@@ -10,7 +11,7 @@ internal static class CheckCommand
     {
         var command = new HeadroomCommand(
             "check",
-            "Says whether a job file holds together, all findings in one go, without working it out",
+            "Says whether a job file, or a firm file, holds together, all findings in one go",
             "JOB",
             "headroom check examples/barn-vets/job.yaml")
         {
@@ -29,6 +30,8 @@ internal static class CheckCommand
     /// <param name="desk">Where to read and write.</param>
     public static int Run(string job, IReadOnlyList<string> catalogues, Desk desk)
     {
+        if (job != "-" && FirmFile.Is(JobSource.PathOf(job)))
+            return CheckReport.Write(desk.Out, job, FirmFile.Read(job).Findings);
         var read = JobSource.Read(job, catalogues, desk, out _);
         return CheckReport.Write(desk.Out, job == "-" ? "standard input" : job, read.Findings);
     }

@@ -7,14 +7,14 @@ namespace Headroom.Cli.Commands;
 /// <summary><c>headroom schema KIND</c>: prints a JSON Schema.</summary>
 internal static class SchemaCommand
 {
-    private static readonly string[] Kinds = ["job", "catalogue", "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance", "plan", "turn"];
+    private static readonly string[] Kinds = ["job", "catalogue", "firm", "ledger", "reckon", "compare", "jobs", "record", "remedies", "restart", "years", "acceptance", "plan", "turn"];
 
     /// <summary>Builds the command.</summary>
     public static Command Build(Desk desk)
     {
         var command = new HeadroomCommand(
             "schema",
-            "Prints a JSON Schema: of job and catalogue files for an editor, of what a command writes for a program",
+            "Prints a JSON Schema: of job, catalogue and firm files for an editor, of what a command writes for a program",
             string.Join('|', Kinds),
             "headroom schema job");
         var kind = new WordArgument(Words.Or(Kinds), 1, 1).AddTo(command);
@@ -35,6 +35,7 @@ internal static class SchemaCommand
     {
         "job" => Schemas.Job(),
         "catalogue" => Schemas.Catalogue(),
+        "firm" => Schemas.Firm(),
         _ => Embedded.Text($"{kind}.schema.json"),
     };
 }

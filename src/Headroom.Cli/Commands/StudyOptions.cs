@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Headroom.Cli.Text;
+using Headroom.Domain.Firms;
 using Headroom.Engineering;
 
 namespace Headroom.Cli.Commands;
@@ -46,6 +47,9 @@ internal sealed class StudyOptions
 
     /// <summary>The units asked for.</summary>
     public ShownUnits Units(ParseResult parsed) => new(_units.One(parsed) == "imperial");
+
+    /// <summary>The units asked for, else those of the firm.</summary>
+    public ShownUnits Units(ParseResult parsed, Firm? firm) => _units.One(parsed) is null ? new(firm?.Imperial ?? false) : Units(parsed);
 
     /// <summary>The firm's own catalogue files.</summary>
     public IReadOnlyList<string> Catalogues(ParseResult parsed) => _catalogue.All(parsed);

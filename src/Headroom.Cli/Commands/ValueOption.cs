@@ -5,7 +5,7 @@ using Headroom.Domain.Quantities;
 namespace Headroom.Cli.Commands;
 
 /// <summary>An option with a value, with its own complaints: none given, given twice, or not one of those allowed.</summary>
-internal sealed class ValueOption : Option<string[]>
+internal class ValueOption : Option<string[]>
 {
     /// <summary>An option that takes a value.</summary>
     /// <param name="name">The option as typed: <c>--format</c>.</param>

@@ -11,7 +11,7 @@ internal static class CsvCell
     /// <summary>A text. Where a spreadsheet would take it for a formula, an apostrophe stands before it.</summary>
     public static string Text(string text)
     {
-        if (text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r')
+        if (text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '\0' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20')
             text = "'" + text;
         return text.AsSpan().ContainsAny(Special) ? $"\"{text.Replace("\"", "\"\"")}\"" : text;
     }

@@ -15,7 +15,7 @@ internal static class JobFolder
     /// <summary>Whether a folder is one job rather than a place where jobs lie.</summary>
     public static bool IsOfMany(string name) => Directory.Exists(name) && !File.Exists(Path.Combine(name, "job.yaml"));
 
-    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues or rates.</summary>
+    /// <summary>The job files below a folder, in the order of their names: every YAML file but those that say they are catalogues, rates or a firm.</summary>
     /// <param name="folder">The folder.</param>
     /// <returns>The files; null when there are more than <see cref="Most"/>.</returns>
     /// <remarks>A folder that is only a link is not gone into: it may lead back up, and its jobs would be worked out again and again.</remarks>
@@ -61,7 +61,7 @@ internal static class JobFolder
             using var text = new StreamReader(file);
             var read = text.ReadBlock(start);
             var begin = $"\n{start.AsSpan(0, read)}";
-            return begin.Contains("\ncatalogue:", StringComparison.Ordinal) || begin.Contains("\nrates:", StringComparison.Ordinal);
+            return begin.Contains("\ncatalogue:", StringComparison.Ordinal) || begin.Contains("\nrates:", StringComparison.Ordinal) || begin.Contains("\nfirm:", StringComparison.Ordinal);
         }
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
         {

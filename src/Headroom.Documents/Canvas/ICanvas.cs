@@ -1,3 +1,5 @@
+using Headroom.Domain.Firms;
+
 namespace Headroom.Documents.Canvas;
 
 /// <summary>What every drawing is drawn on, whether it ends on paper or on a page. Lengths are points, from the upper left corner.</summary>
@@ -31,6 +33,11 @@ public interface ICanvas
     /// <param name="at">Its place on the baseline.</param>
     /// <param name="lettering">How it is written.</param>
     void Text(string text, Spot at, Lettering lettering);
+
+    /// <summary>Draws a picture of a firm.</summary>
+    /// <param name="art">The picture.</param>
+    /// <param name="box">Where; of the same shape as the picture.</param>
+    void Art(Artwork art, Box box);
 
     /// <summary>Begins a part that is named for those who do not see it; ends when what is returned is disposed of.</summary>
     /// <param name="title">What the part shows.</param>

@@ -24,6 +24,9 @@ public enum Ink
     /// <summary>The sheet itself, to keep something free.</summary>
     Paper,
 
+    /// <summary>Black, for codes and for what printers of labels know alone.</summary>
+    Black,
+
     /// <summary>The firm's own colour on what it hands over; ink where it has none.</summary>
     House,
 }

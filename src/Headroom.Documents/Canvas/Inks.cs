@@ -14,6 +14,7 @@ public static class Inks
         Ink.Rust => "#9c3413",
         Ink.Ochre => "#8a5d00",
         Ink.Paper => "#ffffff",
+        Ink.Black => "#000000",
         _ => "#211d18",
     };
 }

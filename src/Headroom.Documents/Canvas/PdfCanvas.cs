@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Headroom.Documents.Letters;
+using Headroom.Domain.Firms;
 using PdfSharp.Drawing;
 
 namespace Headroom.Documents.Canvas;
@@ -46,6 +47,9 @@ internal sealed class PdfCanvas(XGraphics graphics, string? house) : ICanvas
         Write(text, at.By(-shift, 0), lettering);
         graphics.Restore(state);
     }
+
+    /// <inheritdoc/>
+    public void Art(Artwork art, Box box) => ArtPath.Draw(graphics, art, box);
 
     /// <inheritdoc/>
     public IDisposable Part(string title) => Nothing.Instance;

@@ -1,3 +1,5 @@
+using Headroom.Domain.Firms;
+
 namespace Headroom.Documents.Canvas;
 
 /// <summary>Draws smaller or larger on another canvas.</summary>
@@ -24,6 +26,13 @@ internal sealed class ScaledCanvas(ICanvas canvas, Spot origin, double scale) : 
 
     /// <inheritdoc/>
     public void Text(string text, Spot at, Lettering lettering) => canvas.Text(text, At(at), lettering with { Size = lettering.Size * scale });
+
+    /// <inheritdoc/>
+    public void Art(Artwork art, Box box)
+    {
+        var corner = At(new(box.X, box.Y));
+        canvas.Art(art, new(corner.X, corner.Y, box.Width * scale, box.Height * scale));
+    }
 
     /// <inheritdoc/>
     public IDisposable Part(string title) => canvas.Part(title);

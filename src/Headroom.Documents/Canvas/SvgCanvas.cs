@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Xml;
 using Headroom.Documents.Letters;
+using Headroom.Domain.Firms;
 
 namespace Headroom.Documents.Canvas;
 
@@ -103,6 +104,36 @@ public sealed class SvgCanvas : ICanvas
         _xml.WriteAttributeString("class", $"fill-{Name(lettering.Ink)}");
         _xml.WriteString(Typeface.Of(lettering.Face).Written(text));
         _xml.WriteEndElement();
+    }
+
+    /// <inheritdoc/>
+    public void Art(Artwork art, Box box)
+    {
+        if (!art.Png.IsEmpty)
+        {
+            _xml.WriteStartElement("image", Namespace);
+            foreach (var (name, value) in new[] { ("x", box.X), ("y", box.Y), ("width", box.Width), ("height", box.Height) })
+                _xml.WriteAttributeString(name, Number(value));
+            _xml.WriteAttributeString("href", $"data:image/png;base64,{Convert.ToBase64String(art.Png.Span)}");
+            _xml.WriteEndElement();
+            return;
+        }
+
+        var scale = box.Width / art.Width;
+        foreach (var shape in art.Shapes)
+        {
+            _xml.WriteStartElement("path", Namespace);
+            _xml.WriteAttributeString("d", string.Concat(shape.Lines.Select(line => "M" + string.Join('L', line.Corners.Select(corner => $"{Number(box.X + corner.X * scale)} {Number(box.Y + corner.Y * scale)}")) + (line.Closed ? "Z" : ""))));
+            _xml.WriteAttributeString("fill", shape.Fill ?? "none");
+            _xml.WriteAttributeString("fill-rule", shape.EvenOdd ? "evenodd" : "nonzero");
+            if (shape.Stroke is { } stroke)
+            {
+                _xml.WriteAttributeString("stroke", stroke);
+                _xml.WriteAttributeString("stroke-width", Number(shape.StrokeWidth * scale));
+            }
+
+            _xml.WriteEndElement();
+        }
     }
 
     /// <inheritdoc/>

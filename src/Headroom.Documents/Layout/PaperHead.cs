@@ -8,6 +8,11 @@ internal static class PaperHead
     private static readonly Lettering Firm = new(Face.Strong, 11, Ink.House);
     private static readonly Lettering Title = new(Face.Strong, 17);
 
+    // Large enough for a name in it to be read, small enough for a head.
+    private const double LogoHeight = 38;
+
+    private const double LogoWidth = 130;
+
     /// <summary>The strips of the head.</summary>
     public static IEnumerable<Strip> Of(Paper paper, Box body)
     {
@@ -25,14 +30,18 @@ internal static class PaperHead
     private static Strip Letterhead(Letterhead head, Box body)
     {
         var lines = head.Lines.SelectMany(line => TextWrap.Lines(line, Lettering.Label, body.Width / 2)).ToList();
-        var names = TextWrap.Lines(head.Name, Firm, body.Width / 2 - 8);
-        var height = Math.Max(names.Count * Firm.Lead, lines.Count * Lettering.Label.Lead) + 5;
+        var (wide, high) = LogoSize(head);
+        var beside = wide > 0 ? wide + 9 : 0;
+        var names = TextWrap.Lines(head.Name, Firm, body.Width / 2 - 8 - beside);
+        var height = Math.Max(high, Math.Max(names.Count * Firm.Lead, lines.Count * Lettering.Label.Lead)) + 5;
         return new Strip(height, (top, items) =>
         {
+            if (head.Logo is { } logo)
+                items.Add(new(new(body.X, top, wide, high), "", canvas => canvas.Art(logo, new(body.X, top, wide, high))));
             for (var i = 0; i < names.Count; i++)
             {
                 var (name, y) = (names[i], top + i * Firm.Lead);
-                items.Add(new(new(body.X, y, body.Width / 2 - 8, Firm.Lead), name, canvas => canvas.Text(name, new(body.X, y + Firm.Size), Firm)));
+                items.Add(new(new(body.X + beside, y, body.Width / 2 - 8 - beside, Firm.Lead), name, canvas => canvas.Text(name, new(body.X + beside, y + Firm.Size), Firm)));
             }
 
             for (var i = 0; i < lines.Count; i++)
@@ -43,5 +52,13 @@ internal static class PaperHead
 
             items.Add(new(new(body.X, top + height, body.Width, 0), "", canvas => canvas.Line(new(body.X, top + height), new(body.Right, top + height), new Stroke(Ink.House, 1))));
         });
+    }
+
+    private static (double Width, double Height) LogoSize(Letterhead head)
+    {
+        if (head.Logo is not { } logo)
+            return (0, 0);
+        var scale = Math.Min(LogoHeight / logo.Height, LogoWidth / logo.Width);
+        return (logo.Width * scale, logo.Height * scale);
     }
 }

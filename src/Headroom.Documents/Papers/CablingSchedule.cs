@@ -20,16 +20,17 @@ internal static class CablingSchedule
         [
             new Table(
                 [
-                    new("cable"), new("from"), new("to"), new("for") { Grows = true }, new("cable model"), new($"length [{metres.Symbol}]", Anchor.End), new("warmest [°C]", Anchor.End),
+                    new("cable"), new("from"), new("to"), new("for") { Grows = true }, new("cable model"), new($"length [{metres.Symbol}]", Anchor.End), new($"warmest [{input.Units.Of("°C").Symbol}]", Anchor.End),
                     new("way"), new("as built") { Least = 46 }, new("tested, result") { Least = 64 }, new("date, initials") { Least = 64 },
                 ],
-                [.. runs.Select(run => RowOf(run, metres, string.Join(", ", endpoints[run.Drop.Id].Select(endpoint => endpoint.Id))))]),
+                [.. runs.Select(run => RowOf(run, input.Units, string.Join(", ", endpoints[run.Drop.Id].Select(endpoint => endpoint.Id))))]),
             new Words(Total(runs, metres), Lettering.Label),
         ];
     }
 
-    private static Row RowOf(BoundRun run, ShownUnit metres, string what)
+    private static Row RowOf(BoundRun run, ShownUnits units, string what)
     {
+        var metres = units.Of("m");
         var laid = run.Pieces.Where(piece => !piece.Cord).ToList();
         var length = laid.All(piece => piece.Metres is not null) ? Numbers.Show(metres.Value(laid.Sum(piece => piece.Metres!.Value))!.Value) : "?";
         var warmest = laid.Where(piece => piece.Written?.Ambient is not null).Select(piece => (double?)piece.Celsius).Max();
@@ -40,7 +41,7 @@ internal static class CablingSchedule
             what,
             string.Join(", ", laid.Select(piece => piece.Cable ?? "?").Distinct()),
             length,
-            warmest is { } celsius ? Numbers.Show(celsius) : "",
+            warmest is { } celsius ? Numbers.Show(units.Of("°C").Value(celsius)!.Value) : "",
             string.Join(", ", laid.Select(piece => piece.Written?.By).OfType<string>().Distinct()));
     }
 

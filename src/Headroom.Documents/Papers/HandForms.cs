@@ -9,7 +9,7 @@ internal static class HandForms
         ["acceptance record, every link", "power cut, with everything connected", "handover pack, on paper and as a file", "door sheet in every rack", "passwords, sealed", "instruction of", "keys and borrowed things returned", "packing and old cable taken away"];
 
     private static readonly string[] AfterExchange =
-        ["settings restored", "watts at its ports, ordinary hour [W]", "air at its inlet [°C]", "every device back", "door sheet and register changed"];
+        ["settings restored", "watts at its ports, ordinary hour [W]", "air at its inlet, with its unit", "every device back", "door sheet and register changed"];
 
     /// <summary>The survey sheet: what is written down already, and room for the rest.</summary>
     public static IReadOnlyList<Block> Survey(PaperInput input)
@@ -67,7 +67,7 @@ internal static class HandForms
     [
         new Facts([("site", input.Job.Name), ("reported on, at", ""), ("reported by", ""), ("on site from, to", ""), ("what was seen", ""), ("since when", ""), ("cause", ""), ("what was done", ""), ("charged", ""), ("minutes", "")]),
         new Heading("Exchanged"),
-        new Facts([("unit", ""), ("reason", ""), ("old serial number", ""), ("new serial number", ""), ("old firmware", ""), ("new firmware", ""), ("hours in service", ""), ("air there [°C]", "")]),
+        new Facts([("unit", ""), ("reason", ""), ("old serial number", ""), ("new serial number", ""), ("old firmware", ""), ("new firmware", ""), ("hours in service", ""), ($"air there [{input.Units.Of("°C").Symbol}]", "")]),
         new Table([Written.TickColumn, new("after it") { Grows = true }, new("before") { Least = 80 }, new("after") { Least = 80 }],
             [.. AfterExchange.Select(what => Written.ToTick(what) with { Least = Written.HandRow })]),
         new Heading("Claim"),

@@ -1,4 +1,5 @@
 using Headroom.Documents.Layout;
+using Headroom.Domain.Firms;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Plans;
@@ -24,20 +25,23 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     /// <summary>Values at which the cheapest design changes; empty when nothing was turned.</summary>
     public IReadOnlyList<TurningPoint> Turns { get; init; } = [];
 
-    /// <summary>The firm's head; null when nobody has given any.</summary>
-    public Letterhead? Head { get; init; }
+    /// <summary>The firm that writes; null when nobody has said, and then no paper says anything of one.</summary>
+    public Firm? Firm { get; init; }
 
-    /// <summary>The firm's colour, as <c>#rrggbb</c>; null for ink.</summary>
-    public string? House { get; init; }
+    /// <summary>The running number of a quotation; null when it is filled by hand.</summary>
+    public string? QuoteCount { get; init; }
+
+    /// <summary>The firm's head; null when nobody has given any.</summary>
+    public Letterhead? Head => Firm is { } firm ? FirmOnPapers.Head(firm) : null;
 
     /// <summary>The units in which figures are shown.</summary>
     public ShownUnits Units { get; init; } = new(imperial: false);
 
-    /// <summary>The day, as papers write it: day, month in letters, year, so that nobody takes one for the other.</summary>
-    public string Day => Ledger.On.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>The day, as papers write it: as the firm has it, else day, month in letters, year, so that nobody takes one for the other.</summary>
+    public string Day => Written.Day(Ledger.On);
 
     /// <summary>What stands at the foot of every sheet.</summary>
-    public string Foot => $"{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
+    public string Foot => $"{(Firm is { } firm ? firm.Name + " · " : "")}{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
 
     /// <summary>The entries that may be seen: inside ones only where the paper stays inside.</summary>
     /// <param name="inside">True for a paper for the firm's own eyes.</param>

@@ -24,6 +24,6 @@ public sealed record PaperKind(string Id, string Title, string For, Func<PaperIn
     /// <summary>The paper for a job; null when there is nothing for it.</summary>
     /// <param name="input">The studied design.</param>
     public Paper? Of(PaperInput input) => Blocks(input) is { Count: > 0 } blocks
-        ? new Paper(Id, Title, blocks) { OnItsSide = OnItsSide, Inside = For == "inside", Foot = input.Foot, Head = For is "client" or "keeps" ? input.Head : null }
+        ? new Paper(Id, Title, blocks) { OnItsSide = OnItsSide, Inside = For == "inside", Foot = input.Foot, Head = For is "client" or "keeps" ? input.Head : input.Head is { } head ? head with { Lines = [] } : null }
         : null;
 }

@@ -38,6 +38,7 @@ public static class PaperList
         new("outage-sheet", "Through an outage and back", "keeps", DrawingPapers.Outage) { Without = "nothing gets power over its cable" },
         new("uplink-tree", "Uplinks and the line", "keeps", DrawingPapers.Uplinks) { Without = "no switch has an uplink or a line" },
         new("air-sheet", "Fans and cupboards", "site", DrawingPapers.Air) { Without = "neither of a fan nor of a cupboard enough is known" },
+        new("labels", "Labels", "bench", LabelPaper.Blocks) { Sheets = LabelPaper.Lay, Without = "nothing in the design gets a label" },
         new("calculation-book", "Calculation book", "keeps", CalculationBook.Blocks),
         new("handover-pack", "Handover pack", "keeps", HandoverPack.Blocks) { Sheets = HandoverPack.Lay },
     ];

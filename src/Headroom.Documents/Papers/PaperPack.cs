@@ -13,6 +13,7 @@ public static class PaperPack
     /// <returns>The papers, and those for which the job has nothing, with the reason.</returns>
     public static WrittenPapers Write(PaperInput input, IReadOnlyList<PaperKind> kinds, SheetSize size)
     {
+        using var manner = input.Firm?.Manner.Use();
         var written = new List<WrittenPaper>();
         var missing = new List<MissingPaper>();
         foreach (var kind in kinds)
@@ -30,7 +31,10 @@ public static class PaperPack
 
     private static WrittenPaper One(Paper paper, PaperInput input, IReadOnlyList<LaidSheet> sheets)
     {
-        var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.House };
+        var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.Firm?.Colour, Language = Language(input) };
         return new($"{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
     }
+
+    // The words are English everywhere; a country is told where the firm writes English.
+    private static string Language(PaperInput input) => input.Firm?.Manner.Tag is { } tag && tag.StartsWith("en", StringComparison.Ordinal) ? tag : "en";
 }

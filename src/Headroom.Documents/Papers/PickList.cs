@@ -29,7 +29,7 @@ internal static class PickList
     }
 
     private static List<Row> Units(PaperInput input) =>
-        [.. PlacedUnit.Of(input).Select(unit => Written.ToTick(unit.Id, unit.Kind, unit.Body?.Id ?? "model not said", unit.Where(input.Job), unit.Standing.Since is { } since ? $"there since {Written.Day(since)}" : unit.Body?.Weight is { } weight ? Numbers.Show(weight.Value.Value, "kg") : ""))];
+        [.. PlacedUnit.Of(input).Select(unit => Written.ToTick(unit.Id, unit.Kind, unit.Body?.Id ?? "model not said", unit.Where(input.Job), unit.Standing.Since is { } since ? $"there since {Written.Day(since)}" : unit.Body?.Weight is { } weight ? Written.InUnits(input, weight.Value.Value, "kg") : ""))];
 
     private static List<Row> Devices(PaperInput input) =>
         [.. input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind != "other" && !IsTheirs(input, endpoint)).GroupBy(endpoint => endpoint.Model.Id)

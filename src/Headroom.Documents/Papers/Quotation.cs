@@ -20,7 +20,7 @@ internal static class Quotation
         var designs = input.SideBySide(MostDesigns);
         return
         [
-            new Facts([("number", ""), ("date", input.Day), ("for", input.Job.Client?.Name ?? ""), ("valid until", ""), ("site", input.Job.Name), ("your reference", "")]),
+            new Facts([("number", FirmOnPapers.QuoteNumber(input)), ("date", input.Day), ("for", input.Job.Client?.Name ?? ""), ("valid until", FirmOnPapers.ValidUntil(input)), ("site", input.Job.Name), ("your reference", "")]),
             new Words(Scope(input)),
             .. designs.Count > 1 ? Beside(designs) : Alone(designs[0]),
             .. designs.SelectMany(design => QuotationLines.Of(design, designs.Count > 1)),
@@ -129,7 +129,9 @@ internal static class Quotation
     private static IEnumerable<Block> Terms(PaperInput input)
     {
         yield return new Heading("Terms");
-        yield return new Facts([("to be paid", ""), ("work begins", ""), ("warranty", input.Job.Policy.Years?.Warranty?.Written ?? ""), ("done by", "")]);
+        yield return new Facts([("to be paid", input.Firm?.Payment ?? ""), ("work begins", ""), ("warranty", input.Job.Policy.Years?.Warranty?.Written ?? ""), ("done by", "")]);
+        foreach (var block in FirmOnPapers.Terms(input))
+            yield return block;
         yield return new Words($"{input.Results.Money!.Offer.Terms.RoundingInWords} Prices in {input.Results.Money.Currency}{(input.Job.Policy.PricesAsOf is { } asOf ? $", as of {Written.Day(asOf)}" : "")}.", Lettering.Label);
     }
 }

@@ -33,11 +33,8 @@ internal static class QuotationLines
     /// <summary>An amount with the places of its currency, thousands apart.</summary>
     public static string Amount(decimal amount, QuoteTerms terms)
     {
-        var digits = amount.ToString("F" + terms.Places.ToString(System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
-        var point = digits.IndexOf('.', StringComparison.Ordinal) is var at and >= 0 ? at : digits.Length;
-        for (var i = point - 3; i > (digits[0] == '-' ? 1 : 0); i -= 3)
-            digits = digits.Insert(i, "\u00A0");
-        return digits;
+        var places = terms.Places.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        return NumberManner.Current.Amount(amount.ToString("F" + places, System.Globalization.CultureInfo.InvariantCulture));
     }
 
     /// <summary>The table of an offer: its lines, what is taken off, the taxes, and what is to be paid.</summary>

@@ -33,6 +33,9 @@ internal static partial class Written
     /// <summary>A figure with its unit; a question mark when it is not known.</summary>
     public static string Figure(double? value, string unit) => value is { } known ? Numbers.Show(known, unit) : "?";
 
+    /// <summary>A value in the units of the paper, with its unit.</summary>
+    public static string InUnits(PaperInput input, double value, string unit) => Numbers.Show(input.Units.Of(unit).Value(value)!.Value, input.Units.Of(unit).Symbol);
+
     /// <summary>A length in the units of the paper, without its unit.</summary>
     public static string Metres(PaperInput input, double? metres) => Figure(input.Units.Of("m").Value(metres));
 
@@ -56,7 +59,7 @@ internal static partial class Written
     public static string List(IReadOnlyList<string> names) => names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     /// <summary>A day as papers write it.</summary>
-    public static string Day(DateOnly day) => day.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+    public static string Day(DateOnly day) => NumberManner.Current.Day(day);
 
     [System.Text.RegularExpressions.GeneratedRegex(@"(, |\s*\()?[^\s,()]+:\d+:\d+\)?")]
     private static partial System.Text.RegularExpressions.Regex InFile();

@@ -17,7 +17,7 @@ public static class Numbers
 
     /// <summary>One number by itself.</summary>
     /// <param name="value">The number.</param>
-    public static string Show(double value) => Math.Abs(value) is >= Tiny and < double.PositiveInfinity ? Together([value])[0] : QuantityText.Show(value);
+    public static string Show(double value) => Math.Abs(value) is >= Tiny and < double.PositiveInfinity ? Together([value])[0] : NumberManner.Current.Written(QuantityText.Show(value));
 
     /// <summary>One number by itself with its unit, which may be none.</summary>
     /// <param name="value">The number.</param>
@@ -79,6 +79,6 @@ public static class Numbers
     private static string Fixed(double number, int decimals)
     {
         var text = number.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text[0] == '-' && text.AsSpan(1).TrimStart("0.").IsEmpty ? text[1..] : text;
+        return NumberManner.Current.Written(text[0] == '-' && text.AsSpan(1).TrimStart("0.").IsEmpty ? text[1..] : text);
     }
 }

@@ -80,7 +80,7 @@ internal sealed class VoltsStory(PoweredPort port, Reserve reserve) : IEntryStor
     }
 
     private static string Resistance(BoundPiece piece) => piece.SquareMillimetres is { } area
-        ? $"{Words.Of(piece.Metres ?? 0)} m / (58 · {Words.Of(area * piece.Conductivity)} mm²) · (1 + 0.00393 · ({Words.Of(piece.Celsius)} − 20))"
+        ? $"{Words.Of(piece.Metres ?? 0)} m / (58 · {Words.Of(area * piece.Conductivity)} mm²) · (1 + {Words.Of(Cabling.Conductor.TemperatureCoefficientPerKelvin)} · ({Words.Of(piece.Celsius)} − 20))"
         : "the cable is not known";
 
     private void AddPoint(List<WorkingStep> steps, PortState state)

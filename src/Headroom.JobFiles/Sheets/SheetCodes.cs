@@ -32,12 +32,17 @@ internal static class SheetCodes
     public static readonly FindingCode NoAddress = new("SHT027", "A text that is no hardware address.");
     public static readonly FindingCode NoResult = new("SHT028", "A word of a tester's record or of a reading that is no result and no mode.");
     public static readonly FindingCode NoQuantity = new("SHT029", "A cell of a tester's record or of a reading that holds no value, or one out of range.");
+    public static readonly FindingCode NoBook = new("SHT030", "A file that is no workbook that can be read, or has no table that can be taken back.");
+    public static readonly FindingCode Elsewhere = new("SHT031", "A thing of an edited table that cannot be changed by itself: it is counted, in pieces, or stands in a sheet that the job names.");
+    public static readonly FindingCode RowGone = new("SHT032", "Things of the job have no row in an edited table any more. Nothing is taken out.");
+    public static readonly FindingCode CannotBeEmpty = new("SHT033", "A cell of an edited table was emptied that a thing cannot be without.");
 
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<FindingCode> All { get; } =
     [
         Quote, TooLarge, Separator, Encoding, NoHeader, UnknownColumn, ColumnTwice, NoColumn, NoUnit, AmbiguousNumber,
         MixedDecimals, AmbiguousDay, BecameDate, BecameNumber, LostZero, Formula, ErrorValue, ExtraCells, MissingCells, RowTwice,
-        NoKey, NotBeside, Mapping, NoDesign, InJob, DayCount, NoAddress, NoResult, NoQuantity,
+        NoKey, NotBeside, Mapping, NoDesign, InJob, DayCount, NoAddress, NoResult, NoQuantity, NoBook,
+        Elsewhere, RowGone, CannotBeEmpty,
     ];
 }

@@ -11,8 +11,8 @@ public sealed class ArrowsTests
         ["Headroom.Domain"] = [],
         ["Headroom.Engineering"] = ["Headroom.Domain", "MathNet.Numerics"],
         ["Headroom.Planning"] = ["Headroom.Domain", "Headroom.Engineering", "Google.OrTools", "Google.Protobuf"],
-        ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
-        ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp"],
+        ["Headroom.JobFiles"] = ["Headroom.Domain", "DocumentFormat.OpenXml", "DocumentFormat.OpenXml.Framework", "Sep", "YamlDotNet"],
+        ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp", "SpreadCheetah", "ZXing.Net", "zxing"],
         ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "Headroom.Planning", "System.CommandLine"],
     };
 

@@ -1,5 +1,6 @@
 using Headroom.Documents.Canvas;
 using Headroom.Documents.Drawings.Plates;
+using Headroom.Domain.Firms;
 
 namespace Headroom.Documents.Tests.Drawings;
 
@@ -32,6 +33,8 @@ internal sealed class Recorder : ICanvas
     }
 
     public void Text(string text, Spot at, Lettering lettering) => Texts.Add((text, TextBoxes.Of(text, at, lettering)));
+
+    public void Art(Artwork art, Box box) => Rects.Add(box);
 
     public IDisposable Part(string title) => throw new NotSupportedException();
 }

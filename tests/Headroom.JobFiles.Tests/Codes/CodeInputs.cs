@@ -20,7 +20,7 @@ internal static class CodeInputs
     public static IReadOnlyDictionary<string, Func<IEnumerable<Finding>>> Rows { get; } = All().ToDictionary(row => row.Code, row => row.Read);
 
     private static IEnumerable<(string Code, Func<IEnumerable<Finding>> Read)> All() =>
-        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Sheets()).Concat(Edits()).Concat(Records());
+        Files().Concat(Texts()).Concat(Jobs()).Concat(Models()).Concat(Firms()).Concat(Sheets()).Concat(Edits()).Concat(Records());
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Files() =>
     [
@@ -67,6 +67,26 @@ internal static class CodeInputs
         .Append(("CAT039", TwoFiles))
         .Append(("CAT041", () => CatalogueCsv.Parse("id;weight\nx;3 kg\n", "own.csv").Findings));
 
+    private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Firms() => new (string Code, string Text)[]
+    {
+        ("FRM001", "nmae: x"), ("FRM002", "valid days: 3\nvalid-days: 4"), ("FRM003", "labels: {a: {paper: A4}}"), ("FRM004", "labels: [a]"), ("FRM005", "mail:"), ("FRM006", "labels: {a: {strip: 12}}"),
+        ("FRM007", "labels: {a: {strip: 12 kg}}"), ("FRM008", "labels: {a: {strip: '12,5 mm'}}"), ("FRM009", "colour: dark blue"), ("FRM010", "labels: {a: {strip: 900 mm}}"), ("FRM011", "units: furlongs"),
+        ("FRM012", "tax numbers: {'/': x}"), ("FRM013", "labels: {a: {strip: 12..9 mm}}"), ("FRM014", "firm: 9"), ("FRM015", "labels: {a: {strip: 12 mm, paper: A4}}"), ("FRM016", $"web: {Long}"),
+        ("FRM050", "logo: none.png"), ("FRM052", "logo: text.svg"), ("FRM053", "colour: '#777777'"), ("FRM054", "quote number: 'Q-{yaer}'"),
+        ("FRM055", "labels: {a: {paper: A4, columns: 4, rows: 1, width: 70 mm, height: 30 mm}}"),
+    }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => OfFirm(row.Text))))
+        .Append(("FRM051", () => OfFirm("logo: large.png")))
+        .Append(("FRM056", () => [FirmFile.OtherCurrency(new Domain.Firms.Firm("x", Place.None) { Currency = ("GBP", new Place("firm.yaml", 3, 11)) }, "EUR")!]));
+
+    private static IReadOnlyList<Finding> OfFirm(string text)
+    {
+        using var folder = new SheetFolder(Head);
+        folder.Put("large.png", new string('x', 1024 * 1024 + 1));
+        folder.Put("text.svg", "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><text>x</text></svg>");
+        folder.Put("firm.yaml", text.StartsWith("firm", StringComparison.Ordinal) ? text + "\nname: x\n" : $"firm: 1\nname: x\n{text}\n");
+        return FirmFile.Read(folder.PathOf("firm.yaml")).Findings;
+    }
+
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Sheets() => new (string Code, string Kind, string Text)[]
     {
         ("SHT001", "drops", "drop;room\nK-1;\"a"), ("SHT002", "drops", new string(';', 300)), ("SHT003", "drops", "drop,room;by\nK-1,a;b\n"), ("SHT005", "drops", "drop;room\n"),
@@ -82,6 +102,10 @@ internal static class CodeInputs
         .Append(("SHT024", NoDesign))
         .Append(("SHT025", InJob))
         .Append(("SHT028", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,sideways,7.9\n")))
+        .Append(("SHT030", () => Amended("a;b\n", null)))
+        .Append(("SHT031", () => Amended("drop;length [m]\nK-2;9\n", "drops")))
+        .Append(("SHT032", () => Amended("drop;to\nK-1;a\n", "drops")))
+        .Append(("SHT033", () => Amended("drop;from\nK-1;\n", "drops")))
         .Append(("SHT029", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,typical,much\n")));
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Edits() =>
@@ -133,6 +157,13 @@ internal static class CodeInputs
         folder.Put("a.yaml", "catalogue: 1\n" + Phone("about: a"));
         folder.Put("b.yaml", "catalogue: 1\n" + Phone("about: b"));
         return CatalogueFiles.Read([folder.PathOf("a.yaml"), folder.PathOf("b.yaml")], Domain.Catalogues.Catalogue.Empty).Findings;
+    }
+
+    private static IReadOnlyList<Finding> Amended(string table, string? kind)
+    {
+        using var folder = new SheetFolder(Head + "survey: {spaces: {a: {kind: reception}}, drops: {K-1: {from: a}, K-2: {from: a, pieces: [{length: 3 m}, {length: 4 m}]}}}\n");
+        folder.Put("table.csv", table);
+        return JobAmending.Read(folder.Job, new AmendPlan(folder.PathOf("table.csv"), kind), Domain.Catalogues.Catalogue.Empty).Findings;
     }
 
     private static IReadOnlyList<Finding> Firm(string text)

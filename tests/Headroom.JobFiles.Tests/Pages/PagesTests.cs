@@ -7,7 +7,7 @@ namespace Headroom.JobFiles.Tests.Pages;
 /// <summary>Schema and manual come from the fields that check: the committed pages are up to date, and agree with the reader.</summary>
 public sealed class PagesTests
 {
-    public static TheoryData<string> Pages => new("job-file.md", "catalogue.md", "findings.md", "record-sheets.md", "schema/job.schema.json", "schema/catalogue.schema.json");
+    public static TheoryData<string> Pages => new("job-file.md", "catalogue.md", "findings.md", "record-sheets.md", "firm.md", "schema/job.schema.json", "schema/catalogue.schema.json", "schema/firm.schema.json");
 
     private static string Text(string page) => page switch
     {
@@ -15,7 +15,9 @@ public sealed class PagesTests
         "catalogue.md" => Manual.Catalogue(),
         "findings.md" => Manual.Findings(),
         "record-sheets.md" => Manual.Record(),
+        "firm.md" => Manual.Firm(),
         "schema/job.schema.json" => Schemas.Job(),
+        "schema/firm.schema.json" => Schemas.Firm(),
         _ => Schemas.Catalogue(),
     };
 
@@ -45,6 +47,7 @@ public sealed class PagesTests
     {
         var job = JsonSchema.FromText(Schemas.Job());
         Assert.All(Directory.GetFiles(Path.Combine(Repository.Root, "examples"), "job.yaml", SearchOption.AllDirectories), file => Assert.True(Valid(job, File.ReadAllText(file)), file));
+        Assert.True(Valid(JsonSchema.FromText(Schemas.Firm()), File.ReadAllText(Path.Combine(Repository.Root, "examples", "firm.yaml"))));
         var catalogue = JsonSchema.FromText(Schemas.Catalogue());
         Assert.All(Directory.GetFiles(Path.Combine(Repository.Root, "catalogue"), "*.yaml"), file => Assert.True(Valid(catalogue, File.ReadAllText(file)), file));
     }

@@ -1,5 +1,6 @@
 using Headroom.Documents.Canvas;
 using Headroom.Documents.Letters;
+using Headroom.Domain.Firms;
 
 namespace Headroom.Documents.Drawings.Plates;
 
@@ -50,6 +51,9 @@ internal sealed class Plate : ICanvas
         _taken.Add(box);
         Keep(canvas => canvas.Text(text, at, lettering), new(box.X, box.Y), new(box.Right, box.Bottom));
     }
+
+    /// <inheritdoc/>
+    public void Art(Artwork art, Box box) => Keep(canvas => canvas.Art(art, box), new(box.X, box.Y), new(box.Right, box.Bottom));
 
     /// <inheritdoc/>
     public IDisposable Part(string title) => throw new NotSupportedException("Parts are named by the picture.");

@@ -1,0 +1,44 @@
+using System.Globalization;
+using Headroom.Documents.Canvas;
+using Headroom.Documents.Layout;
+using Headroom.Domain.Firms;
+
+namespace Headroom.Documents.Papers;
+
+/// <summary>What a firm puts on papers.</summary>
+public static class FirmOnPapers
+{
+    private const string Blank = "____";
+
+    /// <summary>What stands in the way of using a firm's picture; null when nothing does.</summary>
+    /// <param name="firm">The firm.</param>
+    public static string? Complaint(Firm firm) => firm.Logo is { } logo && ArtPath.Complaint(logo) is { } problem ? problem : null;
+
+    /// <summary>The head of its papers.</summary>
+    internal static Letterhead Head(Firm firm) => new(
+        firm.Name,
+        [.. new[]
+            {
+                string.Join(", ", firm.Address), string.Join(" · ", firm.Contact.Select(one => one.Value)), string.Join(" · ", firm.TaxNumbers.Select(number => $"{number.Key} {number.Value}")),
+            }.Where(line => line.Length > 0)]) { Logo = firm.Logo };
+
+    /// <summary>The number of a quotation; empty when the firm has no pattern, with a blank where its count is not told.</summary>
+    internal static string QuoteNumber(PaperInput input)
+    {
+        if (input.Firm?.QuoteNumber is not { } pattern)
+            return input.QuoteCount ?? "";
+        var on = input.Ledger.On;
+        return pattern
+            .Replace("{year}", on.ToString("yyyy", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{month}", on.ToString("MM", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{day}", on.ToString("dd", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{design}", input.Ledger.Design, StringComparison.Ordinal)
+            .Replace("{count}", input.QuoteCount ?? Blank, StringComparison.Ordinal);
+    }
+
+    /// <summary>The last day on which a quotation holds; empty when the firm does not say.</summary>
+    internal static string ValidUntil(PaperInput input) => input.Firm?.ValidDays is { } days ? Written.Day(input.Ledger.On.AddDays(days)) : "";
+
+    /// <summary>The terms of the firm, a paragraph each.</summary>
+    internal static IEnumerable<Block> Terms(PaperInput input) => (input.Firm?.Terms ?? []).Select(text => new Words(text));
+}

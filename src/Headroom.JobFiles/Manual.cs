@@ -164,7 +164,7 @@ public static class Manual
         .. RuleCodes.All.Select(rule => new FindingCode(rule.Code, rule.Meaning)),
     ];
 
-    private static string FirmLabels() => "\n## Layouts of labels known without a file\n\nDimensions are common practice, no source; whatever is missing is written by its dimensions.\n\n| name | what |\n| --- | --- |\n"
+    private static string FirmLabels() => "\n## Layouts of labels known without a file\n\nDimensions are common practice, no source; whatever is missing is written by its dimensions; a strip of another width is named by it, `strip-36`.\n\n| name | what |\n| --- | --- |\n"
         + string.Concat(Domain.Firms.LabelStock.Common.Select(stock => $"| `{stock.Name}` | {stock.InWords} |\n"));
 
     private static string Page(string example, Shape root)

@@ -60,8 +60,8 @@ internal static class LabelsCommand
         complaint = "";
         IReadOnlyList<LabelStock> known = [.. asked.Firm?.Labels ?? [], .. LabelStock.Common];
         var name = asked.Layout ?? UsualLayout;
-        if (known.FirstOrDefault(stock => stock.Name == name) is not { } found)
-            complaint = $"--layout {ValueOption.Complaint(name, [.. known.Select(stock => stock.Name).Distinct()])}; your own go into the firm file, by their dimensions";
+        if (LabelStock.Find(name, asked.Firm?.Labels ?? []) is not { } found)
+            complaint = $"--layout {ValueOption.Complaint(name, [.. known.Select(stock => stock.Name).Distinct()])}; a strip of another width is named by it, your own sheets go into the firm file";
         else if (!found.IsStrip && first > found.Columns * found.Rows)
             complaint = $"--first is at most {found.Columns * found.Rows} on {name} ({found.InWords}), not {first}";
         else if (found.IsStrip && first > 1)

@@ -20,7 +20,7 @@ internal static class PaperFile
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             Remove(aside);
-            return $"{file} cannot be written ({reason.Message.TrimEnd('.')}); see whether its folder is there, whether you may write there, and whether the disk has room";
+            return $"{file} cannot be written: {Refusal.Of(reason)}";
         }
     }
 

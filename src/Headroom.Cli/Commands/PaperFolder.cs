@@ -26,7 +26,7 @@ internal static class PaperFolder
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             Remove(aside);
-            return $"nothing was written to {folder} ({reason.Message.TrimEnd('.')}); see whether you may write there and whether the disk has room";
+            return $"nothing was written to {folder}: {Refusal.Of(reason)}";
         }
     }
 

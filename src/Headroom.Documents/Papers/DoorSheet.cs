@@ -28,7 +28,7 @@ internal static class DoorSheet
 
     private static IEnumerable<Block> One(PaperInput input, string place, IReadOnlyList<BoundSwitch> units)
     {
-        yield return new Facts([("here", place), ("call first", ""), ("as of", $"{input.Day}, design {input.Ledger.Design}"), ("then", "")]);
+        yield return new Facts([("here", place), ("call first", FirmOnPapers.Call(input)), ("as of", $"{input.Day}, design {input.Ledger.Design}"), ("then", "")]);
         foreach (var unit in units)
         {
             var on = new DeviceNames(input);

@@ -22,6 +22,12 @@ public static class FirmOnPapers
                 string.Join(", ", firm.Address), string.Join(" · ", firm.Contact.Select(one => one.Value)), string.Join(" · ", firm.TaxNumbers.Select(number => $"{number.Key} {number.Value}")),
             }.Where(line => line.Length > 0)]) { Logo = firm.Logo };
 
+    /// <summary>Whom to call: the firm with its number; empty when there is none.</summary>
+    internal static string Call(PaperInput input) => input.Firm is { } firm ? string.Join(", ", new[] { firm.Name, Phone(input) }.Where(part => part.Length > 0)) : "";
+
+    /// <summary>The number to call; empty when the firm says none.</summary>
+    internal static string Phone(PaperInput input) => input.Firm?.Contact.FirstOrDefault(one => one.Key == "phone").Value ?? "";
+
     /// <summary>The number of a quotation; empty when the firm has no pattern, with a blank where its count is not told.</summary>
     internal static string QuoteNumber(PaperInput input)
     {

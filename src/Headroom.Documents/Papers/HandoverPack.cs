@@ -50,12 +50,12 @@ internal static class HandoverPack
 
     private static IReadOnlyList<Block> Front(PaperInput input, IReadOnlyList<(string Title, int Sheet)> contents) =>
     [
-        new Facts([("for", input.Job.Client?.Name ?? input.Job.Name), ("handed over on", ""), ("site", input.Job.Name), ("design", input.Ledger.Design), ("as of", input.Day), ("by", "")]),
+        new Facts([("for", input.Job.Client?.Name ?? input.Job.Name), ("handed over on", ""), ("site", input.Job.Name), ("design", input.Ledger.Design), ("as of", input.Day), ("by", input.Firm?.Name ?? "")]),
         new Heading("Contents"),
         new Table([new("paper") { Grows = true }, new("sheet", Anchor.End) { Least = 40 }], [.. contents.Select(one => Row.Of(one.Title, one.Sheet > 0 ? Numbers.Show(one.Sheet) : "")), Row.Of("Calculation book, with the working and the source of every limit", "own file")]),
         new Heading("Whom to call"),
         new Table([new("for") { Least = 150 }, new("name") { Least = 120, Grows = true }, new("number") { Least = 120 }],
-            [Written.ToFill("network, in working hours"), Written.ToFill("network, out of hours"), Written.ToFill("the line out of the house"), Written.ToFill("electrician"), Written.ToFill("keys and alarm")]),
+            [Written.ToFill("network, in working hours", input.Firm?.Name ?? "", FirmOnPapers.Phone(input)), Written.ToFill("network, out of hours"), Written.ToFill("the line out of the house"), Written.ToFill("electrician"), Written.ToFill("keys and alarm")]),
         new Words("Passwords stand on no paper here. They were handed over sealed, to:"),
         new Facts([("name", ""), ("kept at", ""), ("on", ""), ("opened on, by", "")]),
         .. Register(input),

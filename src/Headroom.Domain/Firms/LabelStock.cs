@@ -53,6 +53,14 @@ public sealed record LabelStock(string Name, double Width, double Height)
         Strip(9), Strip(12), Strip(18), Strip(24),
     ];
 
+    /// <summary>The sheet or strip of a name; a strip of any width from 6 to 50 mm is named by it: <c>strip-36</c>.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="own">Those of the firm, which come first.</param>
+    /// <returns>Null when there is none of that name.</returns>
+    public static LabelStock? Find(string name, IReadOnlyList<LabelStock> own) =>
+        own.Concat(Common).FirstOrDefault(stock => stock.Name == name)
+        ?? (name.StartsWith("strip-", StringComparison.Ordinal) && int.TryParse(name.AsSpan(6), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var width) && width is >= 6 and <= 50 ? Strip(width) : null);
+
     private static LabelStock Sheet(string name, string paper, (int Columns, int Rows) count, (double Width, double Height) label, (double Left, double Top) first, (double Across, double Down) pitch) =>
         new(name, label.Width / 1000, label.Height / 1000)
         {

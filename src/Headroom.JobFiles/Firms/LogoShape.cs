@@ -62,7 +62,7 @@ internal sealed class LogoShape : ScalarShape<Artwork>
         }
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            Refuse(FirmSlips.NoLogo, scalar, reader, $"it cannot be read ({reason.Message.TrimEnd('.')})");
+            Refuse(FirmSlips.NoLogo, scalar, reader, "it is there and cannot be read; see who may read it");
         }
 
         return null;

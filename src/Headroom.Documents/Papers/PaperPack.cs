@@ -31,6 +31,7 @@ public static class PaperPack
     private static WrittenPaper One(Paper paper, PaperInput input, IReadOnlyList<LaidSheet> sheets)
     {
         var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.House };
-        return new($"{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
+        // So that nobody sends it along by mistake.
+        return new($"{(paper.Inside ? "inside-" : "")}{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
     }
 }

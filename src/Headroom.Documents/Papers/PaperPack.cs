@@ -32,7 +32,8 @@ public static class PaperPack
     private static WrittenPaper One(Paper paper, PaperInput input, IReadOnlyList<LaidSheet> sheets)
     {
         var about = new PdfAbout($"{paper.Title} · {input.Job.Name}", paper.Head?.Name ?? "", input.Ledger.On) { House = input.Firm?.Colour, Language = Language(input) };
-        return new($"{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
+        // So that nobody sends it along by mistake.
+        return new($"{(paper.Inside ? "inside-" : "")}{paper.Id}.pdf", PdfWriter.Write(about, sheets), sheets.Count);
     }
 
     // The words are English everywhere; a country is told where the firm writes English.

@@ -37,6 +37,7 @@ public sealed class InsideTests
         var kind = PaperList.Find(id)!;
         Assert.Equal("inside", kind.For);
         var written = PaperPack.Write(Input, [kind], SheetSize.A4).Papers[0];
+        Assert.Equal($"inside-{id}.pdf", written.Name);
         var money = Input.Results.Money!;
         Assert.Contains(money.Lines.Where(line => line is { IsLabour: false, Cost: not null }).Select(line => Text(line.Cost!.Value)).Append(Text(money.Cost)), cost => Plain(ReadOf(written)).Contains(cost, StringComparison.Ordinal));
         using var read = PdfDocument.Open(written.Bytes.ToArray());

@@ -47,28 +47,16 @@ internal sealed class Offer(PlanWork work, Job job)
             _roles.Add(("closest to today", near.OrderBy(found => TodayDistance.Of(found.Design, today)).First(), Of("the closest")));
     }
 
-    // Fewer boxes than the cheapest has are looked for by themselves, whatever they cost.
+    // Looked for by themselves, whatever they cost.
     private Candidate Fewest(out PlanProof proof)
     {
         var known = ByCost.MinBy(found => found.Design.Switches.Count)!;
-        if (work.Search is SplitSearch)
-        {
-            proof = new("the fewest switches of those found", null);
-            return known;
-        }
-
-        for (var boxes = 1; boxes < known.Design.Switches.Count; boxes++)
-        {
-            var search = new Search(work.Packing, work.Gate, work.Request, boxes);
-            search.Run(cost => cost, 8, 60);
-            if (search.Found.Count == 0)
-                continue;
-            proof = new("the fewest switches", boxes == 1 ? 0 : null);
-            return search.Found.MinBy(found => found.Cost.Total)!;
-        }
-
-        proof = new("the fewest switches", known.Design.Switches.Count <= 2 ? 0 : null);
-        return known;
+        var search = work.Fewest();
+        var found = search.Found.MinBy(one => one.Design.Switches.Count);
+        var least = found is not null && found.Design.Switches.Count <= known.Design.Switches.Count ? found : known;
+        var proved = found is not null && !search.GaveUp && !work.Request.Effort.Stop.IsCancellationRequested;
+        proof = proved ? new("the fewest switches", 0) : new("the fewest switches of those found", null);
+        return ByCost.FirstOrDefault(one => one.Bought == least.Bought) ?? least;
     }
 
     // With units of which something is not known that a limit hangs on: shown with its questions, never as kept.

@@ -10,12 +10,16 @@ internal sealed class PlanWork
     /// <summary>How far above the cheapest designs are looked at, as a share of its cost.</summary>
     public const double Dearer = 0.15;
 
+    // More than any switch costs, in coins.
+    private const long PerBox = 1_000_000_000;
+
     private const int MostFound = 14;
     private const int MostTries = 400;
 
     private readonly PlanRequest _request;
     private readonly PlanMemory _memory;
-    private double _bits;
+    private readonly Dictionary<string, PlaceFound> _places = [];
+    private LinkRates _rates = LinkRates.Any;
     private JobPacking? _other;
     private List<Candidate> _foundWithUnknown = [];
     private readonly List<RefusedSet> _setAside;
@@ -31,7 +35,7 @@ internal sealed class PlanWork
         var may = purchases.Find(PlaceList.Of(job, request.Pins));
         NotKnown = purchases.NotKnown;
         _setAside = purchases.SetAside;
-        Packing = new JobPacking(job, catalogue, request, may, (_memory, 0));
+        Packing = new JobPacking(job, catalogue, request, may, (_memory, _rates));
         Search = Looking();
     }
 
@@ -67,7 +71,7 @@ internal sealed class PlanWork
     {
         Run();
         if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
-            Faster();
+            Faster((0, LinkKind.Inner, 1e10));
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
@@ -86,22 +90,32 @@ internal sealed class PlanWork
     {
         _other = WithNotKnown();
         Keep(_other);
-        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, _request) : new Search(_other, Gate, _request);
-        search.Run(cost => cost, 4, 40);
+        var only = _request with { OnlyCheapest = true };
+        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, only, []) : new Search(_other, Gate, only);
+        search.Run(cost => cost, 1, MostTries);
         _foundWithUnknown = search.Found;
+        return search;
+    }
+
+    /// <summary>Looks for the fewest switches, and of those for the cheapest.</summary>
+    public Looking Fewest()
+    {
+        var only = _request with { OnlyCheapest = true };
+        Looking search = PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, only, [], PerBox) : new Search(Packing, Gate, only, perBox: PerBox);
+        search.Run(cost => cost, 1, MostTries);
         return search;
     }
 
     /// <summary>The packing that a design was found in.</summary>
     public JobPacking PackingOf(Candidate found) => _foundWithUnknown.Contains(found) ? _other! : Packing;
 
-    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
+    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _rates));
 
-    // Links of a gigabit were too slow: the same with ten.
-    private void Faster()
+    // A link was too slow: the same with faster ones.
+    private void Faster((int Place, LinkKind Kind, double Bits) rate)
     {
-        _bits = 1e10;
-        Packing = new JobPacking(Job, Catalogue, _request, Packing.Purchases, (_memory, _bits));
+        _rates = _rates.With(rate);
+        Packing = Packing.With(_rates);
         Search = Looking();
         Run();
     }
@@ -132,15 +146,17 @@ internal sealed class PlanWork
         return Split();
     }
 
-    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
+    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request, _places) : new Search(Packing, Gate, _request);
 
     private void Run()
     {
         if (Packing.Unserved().Any())
             return;
         if (_request.OnlyCheapest)
-            Search.Run(cost => cost, MostFound, MostTries);
+            Search.Run(cost => cost, 1, MostTries);
         else
             Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
+        if (Search.TooSlow is { } rate)
+            Faster(rate);
     }
 }

@@ -39,7 +39,8 @@ internal sealed class DesignMaker
     public static PlacedSwitch Switch(string id, Purchase purchase, string? place, Survey survey) => new(
         id, purchase.Model.Id, purchase.Supply is { } supply && purchase.Model.Supplies.Count > 1 ? supply.Id : null, Standing(purchase.Model.Body, place, survey), null, null, PowerSetting.Silent, null, Place.None);
 
-    private static Standing Standing(Body body, string? place, Survey survey) =>
+    /// <summary>Where something stands: in the rack of its place when it is made for one.</summary>
+    public static Standing Standing(Body body, string? place, Survey survey) =>
         new(body.Units is null ? place : survey.Racks.FirstOrDefault(rack => rack.In == place)?.Id ?? place, null, null);
 
     private static string StandbyId(int number) => $"standby-{number + 1}";

@@ -20,6 +20,8 @@ internal sealed class PlanWork
     private readonly PlanMemory _memory;
     private readonly Dictionary<string, PlaceFound> _places = [];
     private LinkRates _rates = LinkRates.Any;
+    private long? _below;
+    private int _tries = MostTries;
     private JobPacking? _other;
     private List<Candidate> _foundWithUnknown = [];
     private readonly List<RefusedSet> _setAside;
@@ -67,8 +69,10 @@ internal sealed class PlanWork
     public IReadOnlyList<string> Assumed => Packing.Assumed;
 
     /// <summary>Looks for designs; false when there is none.</summary>
-    public bool Look()
+    /// <param name="tries">The most sets that are tried.</param>
+    public bool Look(int tries = MostTries)
     {
+        _tries = tries;
         Run();
         if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
             Faster((0, LinkKind.Inner, 1e10));
@@ -80,6 +84,28 @@ internal sealed class PlanWork
         Search = Looking();
         Run();
         return Search.Found.Count > 0;
+    }
+
+    /// <summary>Looks for the cheapest design that costs no more than one of the same units would; null when there is none.</summary>
+    public Candidate? LookUpTo(Design design)
+    {
+        if (DesignCost.Of(design, Catalogue, Packing.Prices, _request.Pins.Owned) is not { } cost)
+            return null;
+        _below = UnitPrices.Coins(cost) + 2;
+        Search.Below = _below;
+        Run();
+        return Search.Found.MinBy(one => one.Cost.Total);
+    }
+
+    /// <summary>Looks for a design that costs less than one that is known.</summary>
+    /// <returns>Such a design; null when there is none. Proved says whether that is sure.</returns>
+    public (Candidate? Found, bool Proved) LookBelow(PlanCost known)
+    {
+        _below = UnitPrices.Coins(known);
+        Search.Below = _below;
+        Run();
+        var found = Search.Found.MinBy(one => one.Cost.Total);
+        return (found?.Cost.Total < known.Total ? found : null, found?.Cost.Total < known.Total || (!Search.GaveUp && !(Search.Bound < _below)));
     }
 
     /// <summary>True when units are taken of which something is not known that a limit hangs on.</summary>
@@ -117,6 +143,7 @@ internal sealed class PlanWork
         _rates = _rates.With(rate);
         Packing = Packing.With(_rates);
         Search = Looking();
+        Search.Below = _below;
         Run();
     }
 
@@ -153,9 +180,9 @@ internal sealed class PlanWork
         if (Packing.Unserved().Any())
             return;
         if (_request.OnlyCheapest)
-            Search.Run(cost => cost, 1, MostTries);
+            Search.Run(cost => cost, 1, _tries);
         else
-            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
+            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, _tries);
         if (Search.TooSlow is { } rate)
             Faster(rate);
     }

@@ -62,7 +62,7 @@ internal sealed class Search : Looking
             Bound = ahead is { } some ? Math.Min(some, waits ?? some) : waits;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
             _request.Effort.Told?.Invoke(cheapest ?? 0, Bound ?? cheapest ?? 0);
-            if (Bound is null || (cheapest is { } cost && Bound >= limit(cost)))
+            if (Bound is null || Bound >= Below || (cheapest is { } cost && Bound >= limit(cost)))
                 return;
             if (waits is not null && (set is null || waits <= ahead || _request.Effort.Stop.IsCancellationRequested))
                 Judge(_packed.Dequeue());
@@ -143,7 +143,7 @@ internal sealed class Search : Looking
     }
 
     // What more boxes only make worse: room and weight in the rack, the budget, what is heard.
-    private static bool OnlyGrows(LedgerEntry entry) => entry.Discipline is RackingLedger.Discipline or AcousticLedger.Discipline || entry.Kind == "budget";
+    private static bool OnlyGrows(LedgerEntry entry) => entry.Discipline is RackingLedger.Discipline or AcousticLedger.Discipline || entry.Quantity == "budget";
 
     // Nothing goes into these boxes, and so not into fewer of them either.
     private void Give(BoughtSet set, int tried, bool proved)

@@ -17,6 +17,7 @@ internal sealed class JobPacking
     {
         (Job, Catalogue, Purchases) = (job, catalogue, purchases);
         Prices = new UnitPrices(job, catalogue);
+        Today = Engineering.Study.DesignOf(job, request.Today);
         Places = PlaceList.Of(job, request.Pins);
         Kinds = EndpointKinds.Of(job, catalogue, Places, !request.Pins.WithoutGrowth);
         Line = new LineWay(job, catalogue, Places, Prices, with.Rates);
@@ -33,6 +34,7 @@ internal sealed class JobPacking
     private JobPacking(JobPacking like, LinkRates rates)
     {
         (Job, Catalogue, Purchases, Prices, Places, Kinds) = (like.Job, like.Catalogue, like.Purchases, like.Prices, like.Places, like.Kinds);
+        Today = like.Today;
         (Boxes, Standby, Also, Kept, Assumed) = (like.Boxes, like.Standby, like.Also, like.Kept, like.Assumed);
         (_probe, _injectors, _memory, _pins) = (like._probe, like._injectors, like._memory, like._pins);
         Line = new LineWay(Job, Catalogue, Places, Prices, rates);
@@ -50,6 +52,9 @@ internal sealed class JobPacking
 
     /// <summary>Where switches may stand; a null where nobody says.</summary>
     public IReadOnlyList<string?> Places { get; }
+
+    /// <summary>The design of today; null when the job has none.</summary>
+    public Design? Today { get; }
 
     /// <summary>What is to be served.</summary>
     public IReadOnlyList<EndpointKind> Kinds { get; }

@@ -36,7 +36,7 @@ internal sealed class Offer(PlanWork work, Job job)
             return;
         var near = ByCost.Where(found => found.Cost.Total <= cheapest.Cost.Total * (1 + (decimal)PlanWork.Dearer)).ToList();
         var all = WholeRange(cheapest);
-        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 % of the cheapest{(all ? ", which are all" : "; there may be more")}", all ? 0 : null);
+        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 % of the cheapest{(all ? ", which are all without a unit to spare" : "; there may be more")}", all ? 0 : null);
         if (near.Any(found => found.Loudest is not null))
             _roles.Add(("quietest", near.OrderBy(found => found.Loudest ?? double.MaxValue).First(), Of("the quietest")));
         _roles.Add(("most room to grow", near.OrderByDescending(found => new RoomLeft(work.Packing, found).Powered).ThenByDescending(found => new RoomLeft(work.Packing, found).Ports).First(), Of("the roomiest")));

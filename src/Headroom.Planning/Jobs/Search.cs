@@ -69,7 +69,10 @@ internal sealed class Search : Looking
             else if (set is null)
                 return;
             else
+            {
+                _ahead = null;
                 Pack(new(set, [], Packed.Nothing), inFull: false);
+            }
         }
     }
 
@@ -89,7 +92,6 @@ internal sealed class Search : Looking
     private void Pack(Filling filling, bool inFull)
     {
         var set = filling.Set;
-        _ahead = null;
         var most = !inFull && _packed.TryPeek(out _, out var least) && least.Cost - 1 - _perBox * set.Count is > 0 and var dearest ? dearest : (long?)null;
         var packed = ExactPacking.Of(_problem, _sets.Table, set, filling.Barred, _tooMuch, _request.Effort, most);
         if (packed.Cost is { } cost)

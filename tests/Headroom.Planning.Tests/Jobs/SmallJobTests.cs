@@ -1,4 +1,5 @@
 using Headroom.Domain.Ledgers;
+using Headroom.Planning.Jobs;
 
 namespace Headroom.Planning.Tests.Jobs;
 
@@ -56,6 +57,21 @@ public sealed class SmallJobTests
         var planned = plan.Proposals.Count == 0 ? null : plan.Proposals[0];
         var agrees = planned?.Design.Switches.Count > 2 ? planned.Cost.Total <= (least?.Cost ?? decimal.MaxValue) : planned?.Cost.Total == least?.Cost;
         Assert.True(agrees, $"{least}; planned: {planned?.Bought} {planned?.Cost.Total}");
+    }
+
+    // Each model alone, where it costs within the range, is among the designs that are found when all may be used.
+    [Fact]
+    public void No_set_within_the_range_is_lost()
+    {
+        var work = new PlanWork(ShippedJobs.Of("one-desk"), ShippedJobs.Catalogue, Request);
+        Assert.True(work.Look());
+        var range = work.Search.Found.Min(found => found.Cost.Total) * 1.15m;
+        foreach (var model in new[] { "tarn", "furze", "alder" })
+        {
+            var alone = Planner.Propose(ShippedJobs.Of("one-desk"), ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Models = [model] } }).Proposals[0];
+            Assert.True(alone.Cost.Total <= range, $"{model} {alone.Cost.Total}");
+            Assert.Contains(alone.Bought, work.Search.Found.Select(found => found.Bought));
+        }
     }
 
     // Some hundred jobs of three kinds and up to three models without pluggable ports, most of them possible and some not: the study alone decides.

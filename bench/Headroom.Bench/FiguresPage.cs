@@ -31,6 +31,7 @@ internal static class FiguresPage
             ("years", () => YearsBench.Measure(text, bars, catalogue)),
             ("sound", () => SoundMesh.Measure(text, bars, catalogue)),
             ("remedies", () => RemedyBench.Measure(text, bars, catalogue)),
+            ("planner", () => PlannerBench.Measure(text, bars, catalogue)),
             ("reading", () => Reading(text, catalogue)),
             ("start", () => Start(text, bars)),
             ("folder", () => Folder(text, bars)),

@@ -15,14 +15,16 @@ internal sealed class DesignMaker
     private readonly List<PlacedInjector> _injectors = [];
     private readonly List<Patch> _patch = [];
     private readonly List<List<(int Group, LinkKind Kind, int Port)>> _links = [];
-    private readonly Queue<Endpoint>[] _waiting;
+    private readonly List<Endpoint>[] _waiting;
+    private readonly TodayCords _today;
     private readonly HashSet<int> _standby;
 
     private DesignMaker(JobPacking packing, Packed packed, BoughtSet set)
     {
         (_packing, _packed) = (packing, packed);
         _standby = [.. set.Extras.Select(extra => packing.Problem.Extras[extra].Place)];
-        _waiting = [.. packing.Kinds.Select(kind => new Queue<Endpoint>(kind.Members))];
+        _waiting = [.. packing.Kinds.Select(kind => kind.Members.ToList())];
+        _today = new TodayCords(packing.Today, packing.Job.Survey);
     }
 
     /// <summary>Makes it.</summary>
@@ -39,7 +41,8 @@ internal sealed class DesignMaker
     public static PlacedSwitch Switch(string id, Purchase purchase, string? place, Survey survey) => new(
         id, purchase.Model.Id, purchase.Supply is { } supply && purchase.Model.Supplies.Count > 1 ? supply.Id : null, Standing(purchase.Model.Body, place, survey), null, null, PowerSetting.Silent, null, Place.None);
 
-    private static Standing Standing(Body body, string? place, Survey survey) =>
+    /// <summary>Where something stands: in the rack of its place when it is made for one.</summary>
+    public static Standing Standing(Body body, string? place, Survey survey) =>
         new(body.Units is null ? place : survey.Racks.FirstOrDefault(rack => rack.In == place)?.Id ?? place, null, null);
 
     private static string StandbyId(int number) => $"standby-{number + 1}";
@@ -49,13 +52,19 @@ internal sealed class DesignMaker
         var packed = _packed.Boxes[number];
         var box = _packing.Boxes[packed.Box];
         var id = $"switch-{number + 1}";
-        var free = box.Purchase.Model.Ports.Select(group => new Queue<int>(Enumerable.Range(group.First, group.Last - group.First + 1))).ToArray();
+        var free = box.Purchase.Model.Ports.Select(group => Enumerable.Range(group.First, group.Last - group.First + 1).ToList()).ToArray();
+        var today = _today.For(box.Purchase, _packing.Places[packed.Place]);
         var (passive, limits) = (new List<int>(), new Dictionary<int, Given<Watts>>());
         foreach (var (way, count) in packed.Items.OrderBy(item => item.Key))
         {
             var (kind, group, via) = box.Ways[way];
-            for (var i = 0; i < count; i++)
-                AddCord(id, (kind, group, via), free[group].Dequeue(), (box, passive, limits));
+            for (var i = 0; i < count && _waiting[kind].Count > 0; i++)
+            {
+                var (endpoint, port) = today.Next(_waiting[kind], free[group]);
+                _waiting[kind].Remove(endpoint);
+                free[group].Remove(port);
+                AddCord(id, (kind, group, via), (endpoint, port), (box, passive, limits));
+            }
         }
 
         // Links sit on the last ports, where people look for them.
@@ -88,10 +97,9 @@ internal sealed class DesignMaker
 
     private int StandbyNumber(int place) => _standby.Order().ToList().IndexOf(place);
 
-    private void AddCord(string id, (int Kind, int Group, InjectorModel? Via) way, int port, (BoxWay Box, List<int> Passive, Dictionary<int, Given<Watts>> Limits) to)
+    private void AddCord(string id, (int Kind, int Group, InjectorModel? Via) way, (Endpoint Endpoint, int Port) cord, (BoxWay Box, List<int> Passive, Dictionary<int, Given<Watts>> Limits) to)
     {
-        if (!_waiting[way.Kind].TryDequeue(out var endpoint))
-            return;
+        var (endpoint, port) = cord;
         var what = endpoint.Drop ?? endpoint.Id;
         var here = new PortRef(id, port);
         if (way.Via is { } injector)

@@ -50,13 +50,20 @@ internal sealed class Gate
     public List<LedgerEntry> NotKept(Ledger ledger) =>
         [.. ledger.Entries.Where(entry => entry.Verdict is Verdict.Short or Verdict.Tight && Beyond(entry)).OrderByDescending(entry => entry.Verdict)];
 
-    /// <summary>What a unit alone, in a place and with nothing plugged in, already breaks or leaves unknown; null when nothing.</summary>
-    public LedgerEntry? Alone(Purchase purchase, string? place)
+    /// <summary>What a unit alone comes to, in a place and with nothing plugged in.</summary>
+    public AloneAnswer Alone(Purchase purchase, string? place)
     {
         var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], [], [], [], [], [], Place.None);
         var empty = _job with { Survey = _job.Survey with { Endpoints = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
         var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline]);
-        return ledger.Entries.Where(entry => entry.Verdict != Verdict.Clear && Beyond(entry)).MaxBy(entry => entry.Verdict);
+        var heard = new Dictionary<string, double>();
+        foreach (var figure in ledger.Figures)
+        {
+            if (figure.What.StartsWith("the equipment alone", StringComparison.Ordinal) && figure.Value is { } level)
+                heard[figure.Subject] = level;
+        }
+
+        return new(ledger.Entries.Where(entry => entry.Verdict != Verdict.Clear && Beyond(entry)).MaxBy(entry => entry.Verdict), heard);
     }
 
     private bool Beyond(LedgerEntry entry) => !_building.TryGetValue(entry.Id, out var before) || before < entry.Verdict;

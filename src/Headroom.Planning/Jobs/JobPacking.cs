@@ -8,24 +8,37 @@ namespace Headroom.Planning.Jobs;
 internal sealed class JobPacking
 {
     private readonly PlanMemory _memory;
+    private readonly PlanPins _pins;
     private readonly PortProbe _probe;
     private readonly Dictionary<int, InjectorModel?> _injectors;
 
     /// <summary>Reads a job; its readings are left out already.</summary>
-    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, (PlanMemory Memory, double LinkBits) with)
+    public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, (PlanMemory Memory, LinkRates Rates) with)
     {
         (Job, Catalogue, Purchases) = (job, catalogue, purchases);
         Prices = new UnitPrices(job, catalogue);
+        Today = Engineering.Study.DesignOf(job, request.Today);
         Places = PlaceList.Of(job, request.Pins);
         Kinds = EndpointKinds.Of(job, catalogue, Places, !request.Pins.WithoutGrowth);
-        Line = new LineWay(job, catalogue, Places, Prices, with.LinkBits);
+        Line = new LineWay(job, catalogue, Places, Prices, with.Rates);
         _probe = new PortProbe(job, catalogue, Kinds, request);
         _injectors = new InjectorProbe(job, catalogue, Kinds, Prices).Cheapest(request);
         Boxes = [.. purchases.SelectMany(purchase => SettingChoice.Of(purchase.Model).Select(setting => Way(purchase, setting)))];
         Standby = StandbyWays.Of(job, catalogue, Prices);
         Also = StandbyWays.Also(job, Assumed);
-        _memory = with.Memory;
+        (_memory, _pins) = (with.Memory, request.Pins);
         Problem = Build(request.Pins);
+    }
+
+    // What is asked of the study does not hang on how links run.
+    private JobPacking(JobPacking like, LinkRates rates)
+    {
+        (Job, Catalogue, Purchases, Prices, Places, Kinds) = (like.Job, like.Catalogue, like.Purchases, like.Prices, like.Places, like.Kinds);
+        Today = like.Today;
+        (Boxes, Standby, Also, Kept, Assumed) = (like.Boxes, like.Standby, like.Also, like.Kept, like.Assumed);
+        (_probe, _injectors, _memory, _pins) = (like._probe, like._injectors, like._memory, like._pins);
+        Line = new LineWay(Job, Catalogue, Places, Prices, rates);
+        Problem = Build(_pins);
     }
 
     /// <summary>The job.</summary>
@@ -39,6 +52,9 @@ internal sealed class JobPacking
 
     /// <summary>Where switches may stand; a null where nobody says.</summary>
     public IReadOnlyList<string?> Places { get; }
+
+    /// <summary>The design of today; null when the job has none.</summary>
+    public Design? Today { get; }
 
     /// <summary>What is to be served.</summary>
     public IReadOnlyList<EndpointKind> Kinds { get; }
@@ -69,6 +85,9 @@ internal sealed class JobPacking
 
     /// <summary>What was taken for granted.</summary>
     public List<string> Assumed { get; } = [];
+
+    /// <summary>The same with other least rates of links.</summary>
+    public JobPacking With(LinkRates rates) => new(this, rates);
 
     /// <summary>Kinds that nothing in the catalogue serves, with the entry that is not kept.</summary>
     public IEnumerable<(EndpointKind Kind, string? Entry)> Unserved() =>
@@ -103,6 +122,7 @@ internal sealed class JobPacking
         {
             Links = Line.Links,
             Extras = extras,
+            Bears = [.. Job.Survey.Listeners.Select(listener => listener.Limit is { } limit ? Power(limit.Value.Value) : double.PositiveInfinity)],
         };
     }
 
@@ -136,9 +156,13 @@ internal sealed class JobPacking
             Places = box.Purchase.Places,
             Most = box.Purchase.Owned ? pins.Owned[model.Id] : null,
             Links = [.. Links(model)],
+            Heard = [.. box.Purchase.Heard.Select(heard => Job.Survey.Listeners.Select(listener => heard.TryGetValue(listener.Id, out var level) ? Power(level) : 0).ToList())],
             Draw = FeedWatts.OfBox(model, supply),
         };
     }
+
+    // Levels add as powers. Source: the definition of the level, ISO 80000-8.
+    private static double Power(double level) => Math.Pow(10, level / 10);
 
     private PackServe Serve(BoxWay box, (int Kind, int Group, InjectorModel? Via) way)
     {
@@ -153,12 +177,30 @@ internal sealed class JobPacking
         for (var group = 0; group < model.Ports.Count; group++)
         {
             var port = model.Ports[group];
-            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port);
+            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port, 0, LinkKind.Inner);
+            var outer = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port, Line.Root, LinkKind.Line);
             var module = Line.CopperModule is { } one && LineWay.RunsIn(one, port) ? UnitPrices.Coins(Prices.Of(one)!) : (long?)null;
             var fibre = Line.LineModule is { } two && LineWay.RunsIn(two, port) ? UnitPrices.Coins(Prices.Of(two)!) : (long?)null;
-            var backbones = Line.Ways.Select(way => way?.Module).OfType<ModuleModel>().Distinct().ToList();
-            var backbone = backbones.Count == 0 ? copper ? 0 : module : backbones.TrueForAll(one => LineWay.RunsIn(one, port)) ? backbones.Max(one => UnitPrices.Coins(Prices.Of(one)!)) : (long?)null;
-            yield return new(group, copper ? 0 : module, Line.LineModule is null ? copper ? 0 : module : fibre, backbone);
+            yield return new(group, copper ? 0 : module, Line.LineModule is null ? outer ? 0 : module : fibre, null)
+            {
+                BackboneAt = [.. Enumerable.Range(0, Places.Count).Select(place => Backbone(port, place, module))],
+            };
         }
+    }
+
+    // All of a place end on one switch: each of its ports that bears them bears any of them, at their mean.
+    private long? Backbone(PortGroup port, int place, long? copperModule)
+    {
+        var (sum, count) = (0L, 0);
+        foreach (var module in Line.BackbonesOf(place))
+        {
+            var copper = port.Media == "copper" && port.Passive is not { AlwaysOn: true } && Line.IsFast(port, place, LinkKind.Backbone);
+            var one = module is null ? copper ? 0 : copperModule : LineWay.RunsIn(module, port) ? UnitPrices.Coins(Prices.Of(module)!) : null;
+            if (one is null)
+                return null;
+            (sum, count) = (sum + one.Value, count + 1);
+        }
+
+        return count == 0 ? null : sum / count;
     }
 }

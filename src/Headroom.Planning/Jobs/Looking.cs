@@ -17,6 +17,12 @@ internal abstract class Looking
     /// <summary>True when boxes were given up though other cords in them might do: the bound then leaves them out.</summary>
     public bool GaveUp { get; protected set; }
 
+    /// <summary>A link out of a place that the study found too slow whatever hangs where; null for none. Nothing was looked for beyond it.</summary>
+    public (int Place, LinkKind Kind, double Bits)? TooSlow { get; protected set; }
+
+    /// <summary>Only what costs less than this is looked for [coins]; null for anything.</summary>
+    public long? Below { get; set; }
+
     /// <summary>Looks on until no set costs less than a limit, or enough were found or tried.</summary>
     /// <param name="limit">Says, by the cheapest found, up to which cost to look [coins].</param>
     /// <param name="most">The most designs to find.</param>

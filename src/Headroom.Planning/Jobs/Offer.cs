@@ -36,7 +36,7 @@ internal sealed class Offer(PlanWork work, Job job)
             return;
         var near = ByCost.Where(found => found.Cost.Total <= cheapest.Cost.Total * (1 + (decimal)PlanWork.Dearer)).ToList();
         var all = WholeRange(cheapest);
-        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 % of the cheapest{(all ? ", which are all" : "; there may be more")}", all ? 0 : null);
+        PlanProof Of(string by) => new($"{by} of {near.Count} designs within 15 % of the cheapest{(all ? ", which are all without a unit to spare" : "; there may be more")}", all ? 0 : null);
         if (near.Any(found => found.Loudest is not null))
             _roles.Add(("quietest", near.OrderBy(found => found.Loudest ?? double.MaxValue).First(), Of("the quietest")));
         _roles.Add(("most room to grow", near.OrderByDescending(found => new RoomLeft(work.Packing, found).Powered).ThenByDescending(found => new RoomLeft(work.Packing, found).Ports).First(), Of("the roomiest")));
@@ -47,28 +47,16 @@ internal sealed class Offer(PlanWork work, Job job)
             _roles.Add(("closest to today", near.OrderBy(found => TodayDistance.Of(found.Design, today)).First(), Of("the closest")));
     }
 
-    // Fewer boxes than the cheapest has are looked for by themselves, whatever they cost.
+    // Looked for by themselves, whatever they cost.
     private Candidate Fewest(out PlanProof proof)
     {
         var known = ByCost.MinBy(found => found.Design.Switches.Count)!;
-        if (work.Search is SplitSearch)
-        {
-            proof = new("the fewest switches of those found", null);
-            return known;
-        }
-
-        for (var boxes = 1; boxes < known.Design.Switches.Count; boxes++)
-        {
-            var search = new Search(work.Packing, work.Gate, work.Request, boxes);
-            search.Run(cost => cost, 8, 60);
-            if (search.Found.Count == 0)
-                continue;
-            proof = new("the fewest switches", boxes == 1 ? 0 : null);
-            return search.Found.MinBy(found => found.Cost.Total)!;
-        }
-
-        proof = new("the fewest switches", known.Design.Switches.Count <= 2 ? 0 : null);
-        return known;
+        var search = work.Fewest();
+        var found = search.Found.MinBy(one => one.Design.Switches.Count);
+        var least = found is not null && found.Design.Switches.Count <= known.Design.Switches.Count ? found : known;
+        var proved = found is not null && !search.GaveUp && !work.Request.Effort.Stop.IsCancellationRequested;
+        proof = proved ? new("the fewest switches", 0) : new("the fewest switches of those found", null);
+        return ByCost.FirstOrDefault(one => one.Bought == least.Bought) ?? least;
     }
 
     // With units of which something is not known that a limit hangs on: shown with its questions, never as kept.

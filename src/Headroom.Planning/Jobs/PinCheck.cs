@@ -22,6 +22,7 @@ internal static class PinCheck
         foreach (var model in pins.Models.Concat(pins.Owned.Keys).Distinct().Where(id => !catalogue.Switches.ContainsKey(id)))
             complaints.Add($"the catalogue has no switch model '{model}'{Near(model, catalogue.Switches.Keys)}");
         complaints.AddRange(Kept(job, catalogue, request));
+        complaints.AddRange(Against(job, catalogue, pins));
         complaints.AddRange(Ends(job, pins));
         return complaints;
     }
@@ -43,6 +44,18 @@ internal static class PinCheck
             else if (SpaceOf(job, unit.Standing.In) is { } space && request.Pins.NotIn.Contains(space))
                 yield return $"{id} is to stay and stands in {space}, where nothing may stand: give up one of the two";
         }
+    }
+
+    // Pins that leave nothing to choose from, or that one another makes empty.
+    private static IEnumerable<string> Against(Job job, Catalogue catalogue, PlanPins pins)
+    {
+        var fans = pins.Models.Where(id => catalogue.Switches.TryGetValue(id, out var model) && model.Sound?.Fans != 0).ToList();
+        if (pins.Fanless && pins.Models.Count > 0 && fans.Count == pins.Models.Count)
+            yield return $"only {string.Join(", ", pins.Models)} may be used, but {(fans.Count == 1 ? "it has a fan or it is not known whether it has" : "each of them has a fan or it is not known whether it has")}, and nothing with a fan may be used: give up one of the two";
+        foreach (var owned in pins.Owned.Keys.Where(id => pins.Models.Count > 0 && !pins.Models.Contains(id) && catalogue.Switches.ContainsKey(id)))
+            yield return $"the client has a {owned}, but only {string.Join(", ", pins.Models)} may be used: name it too, or leave it out";
+        if (job.Survey.Spaces.Count > 0 && job.Survey.Spaces.All(space => pins.NotIn.Contains(space.Id)))
+            yield return $"nothing may stand in any of the {job.Survey.Spaces.Count} spaces of the job: allow one";
     }
 
     private static IEnumerable<string> Ends(Job job, PlanPins pins)

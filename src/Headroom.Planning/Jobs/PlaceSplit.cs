@@ -39,8 +39,8 @@ internal static class PlaceSplit
         var room = space is null ? "" : $"{space.Size?.Value},{space.Kind},{space.Surfaces},{space.Enclosure?.Walls},{space.Enclosure?.Vents?.Value},{string.Join('/', space.Enclosure?.Exposed ?? [])},{string.Join('/', space.Temperatures.Select(at => $"{at.Key}{at.Value.Value.Value}"))}";
         var racks = survey.Racks.Where(rack => rack.In == packing.Places[place]).Select(rack => $"{rack.Height?.Value},{rack.Depth?.Value},{rack.Load?.Value},{rack.PlugsBehind?.Value},{rack.Outlets},{rack.Blanked},{survey.Fittings.Count(fitting => fitting.Standing.In == rack.Id)}");
         var listeners = survey.Listeners.Count(listener => listener.In == packing.Places[place] || listener.In == space?.Enclosure?.Beside);
-        var module = packing.Line.Ways[place]?.Module?.Id;
-        return $"{string.Join(';', kinds)}|{room}|{string.Join(';', racks)}|{packing.Line.Links[place]}|{module}|{(listeners > 0 ? place : -1)}";
+        var ways = packing.Line.KeyOf(place);
+        return $"{string.Join(';', kinds)}|{room}|{string.Join(';', racks)}|{packing.Line.Links[place]}|{ways}|{(listeners > 0 ? place : -1)}";
     }
 
     private static string Runs(EndpointKind kind, Dictionary<string, Drop> drops) => string.Join(' ', kind.Members

@@ -10,12 +10,18 @@ internal sealed class PlanWork
     /// <summary>How far above the cheapest designs are looked at, as a share of its cost.</summary>
     public const double Dearer = 0.15;
 
+    // More than any switch costs, in coins.
+    private const long PerBox = 1_000_000_000;
+
     private const int MostFound = 14;
     private const int MostTries = 400;
 
     private readonly PlanRequest _request;
     private readonly PlanMemory _memory;
-    private double _bits;
+    private readonly Dictionary<string, PlaceFound> _places = [];
+    private LinkRates _rates = LinkRates.Any;
+    private long? _below;
+    private int _tries = MostTries;
     private JobPacking? _other;
     private List<Candidate> _foundWithUnknown = [];
     private readonly List<RefusedSet> _setAside;
@@ -31,7 +37,7 @@ internal sealed class PlanWork
         var may = purchases.Find(PlaceList.Of(job, request.Pins));
         NotKnown = purchases.NotKnown;
         _setAside = purchases.SetAside;
-        Packing = new JobPacking(job, catalogue, request, may, (_memory, 0));
+        Packing = new JobPacking(job, catalogue, request, may, (_memory, _rates));
         Search = Looking();
     }
 
@@ -63,11 +69,13 @@ internal sealed class PlanWork
     public IReadOnlyList<string> Assumed => Packing.Assumed;
 
     /// <summary>Looks for designs; false when there is none.</summary>
-    public bool Look()
+    /// <param name="tries">The most sets that are tried.</param>
+    public bool Look(int tries = MostTries)
     {
+        _tries = tries;
         Run();
         if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
-            Faster();
+            Faster((0, LinkKind.Inner, 1e10));
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
@@ -78,6 +86,28 @@ internal sealed class PlanWork
         return Search.Found.Count > 0;
     }
 
+    /// <summary>Looks for the cheapest design that costs no more than one of the same units would; null when there is none.</summary>
+    public Candidate? LookUpTo(Design design)
+    {
+        if (DesignCost.Of(design, Catalogue, Packing.Prices, _request.Pins.Owned) is not { } cost)
+            return null;
+        _below = UnitPrices.Coins(cost) + 2;
+        Search.Below = _below;
+        Run();
+        return Search.Found.MinBy(one => one.Cost.Total);
+    }
+
+    /// <summary>Looks for a design that costs less than one that is known.</summary>
+    /// <returns>Such a design; null when there is none. Proved says whether that is sure.</returns>
+    public (Candidate? Found, bool Proved) LookBelow(PlanCost known)
+    {
+        _below = UnitPrices.Coins(known);
+        Search.Below = _below;
+        Run();
+        var found = Search.Found.MinBy(one => one.Cost.Total);
+        return (found?.Cost.Total < known.Total ? found : null, found?.Cost.Total < known.Total || (!Search.GaveUp && !(Search.Bound < _below)));
+    }
+
     /// <summary>True when units are taken of which something is not known that a limit hangs on.</summary>
     public bool CarriesUnknown { get; private set; }
 
@@ -86,23 +116,34 @@ internal sealed class PlanWork
     {
         _other = WithNotKnown();
         Keep(_other);
-        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, _request) : new Search(_other, Gate, _request);
-        search.Run(cost => cost, 4, 40);
+        var only = _request with { OnlyCheapest = true };
+        Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, only, []) : new Search(_other, Gate, only);
+        search.Run(cost => cost, 1, MostTries);
         _foundWithUnknown = search.Found;
+        return search;
+    }
+
+    /// <summary>Looks for the fewest switches, and of those for the cheapest.</summary>
+    public Looking Fewest()
+    {
+        var only = _request with { OnlyCheapest = true };
+        Looking search = PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, only, [], PerBox) : new Search(Packing, Gate, only, perBox: PerBox);
+        search.Run(cost => cost, 1, MostTries);
         return search;
     }
 
     /// <summary>The packing that a design was found in.</summary>
     public JobPacking PackingOf(Candidate found) => _foundWithUnknown.Contains(found) ? _other! : Packing;
 
-    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _bits));
+    private JobPacking WithNotKnown() => new(Job, Catalogue, _request, [.. Packing.Purchases, .. NotKnown], (_memory, _rates));
 
-    // Links of a gigabit were too slow: the same with ten.
-    private void Faster()
+    // A link was too slow: the same with faster ones.
+    private void Faster((int Place, LinkKind Kind, double Bits) rate)
     {
-        _bits = 1e10;
-        Packing = new JobPacking(Job, Catalogue, _request, Packing.Purchases, (_memory, _bits));
+        _rates = _rates.With(rate);
+        Packing = Packing.With(_rates);
         Search = Looking();
+        Search.Below = _below;
         Run();
     }
 
@@ -132,15 +173,17 @@ internal sealed class PlanWork
         return Split();
     }
 
-    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request) : new Search(Packing, Gate, _request);
+    private Looking Split() => PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, _request, _places) : new Search(Packing, Gate, _request);
 
     private void Run()
     {
         if (Packing.Unserved().Any())
             return;
         if (_request.OnlyCheapest)
-            Search.Run(cost => cost, MostFound, MostTries);
+            Search.Run(cost => cost, 1, _tries);
         else
-            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, MostTries);
+            Search.Run(cost => cost + (long)(cost * Dearer), MostFound, _tries);
+        if (Search.TooSlow is { } rate)
+            Faster(rate);
     }
 }

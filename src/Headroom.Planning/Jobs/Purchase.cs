@@ -10,4 +10,8 @@ namespace Headroom.Planning.Jobs;
 /// <param name="Cost">What it costs.</param>
 /// <param name="Owned">True when the client has it already.</param>
 /// <param name="Places">The places where it may stand, by number.</param>
-internal sealed record Purchase(string Name, SwitchModel Model, SupplyModel? Supply, PlanCost Cost, bool Owned, IReadOnlyList<int> Places);
+internal sealed record Purchase(string Name, SwitchModel Model, SupplyModel? Supply, PlanCost Cost, bool Owned, IReadOnlyList<int> Places)
+{
+    /// <summary>What is heard of it alone at each listener, by place [dB(A)].</summary>
+    public IReadOnlyList<IReadOnlyDictionary<string, double>> Heard { get; init; } = [];
+}

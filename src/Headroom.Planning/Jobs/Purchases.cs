@@ -56,11 +56,13 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
         }
 
         var purchase = new Purchase(name, model, supply, cost, owned, []);
+        var heard = new List<IReadOnlyDictionary<string, double>>();
         var (may, unknown, worst) = (new List<int>(), new List<int>(), (LedgerEntry?)null);
         for (var place = 0; place < places.Count; place++)
         {
             var at = places[place];
-            var entry = memory.Alone($"{name}|{at}", () => gate.Alone(purchase, at));
+            var (entry, alone) = memory.Alone($"{name}|{at}", () => gate.Alone(purchase, at));
+            heard.Add(alone);
             worst ??= entry;
             if (entry is null)
                 may.Add(place);
@@ -69,9 +71,9 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
         }
 
         if (may.Count > 0)
-            found.Add(purchase with { Places = may });
+            found.Add(purchase with { Places = may, Heard = heard });
         if (unknown.Count > 0)
-            NotKnown.Add(purchase with { Places = unknown });
+            NotKnown.Add(purchase with { Places = unknown, Heard = heard });
         if (may.Count == 0)
             SetAside.Add(new("not considered", name, cost.Total, worst!.Id, PlanWords.Of(worst)));
     }

@@ -3,44 +3,53 @@ using Headroom.Planning.Packing;
 
 namespace Headroom.Planning.Jobs;
 
-/// <summary>Each place by itself, then all together: the cheapest of each, then combinations in the order of what they cost.</summary>
-internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest request) : Looking
+/// <summary>Each place by itself, then all together: first the cheapest of each, then combinations in the order of what they cost.</summary>
+internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest request, Dictionary<string, PlaceFound> known, long perBox = 0) : Looking
 {
     private const int MostEach = 3;
-    private const int TriesEach = 40;
+    private const int TriesEach = 60;
     private const int MostTogether = 60;
 
     private readonly List<int> _places = PlaceSplit.Used(packing);
+    private readonly HashSet<string> _tried = [];
 
     /// <inheritdoc/>
     public override void Run(Func<long, long> limit, int most, int tries)
     {
+        if (Choices(1, cost => cost) is not { } cheapest)
+            return;
+        Together(cheapest, limit, most);
+        if (TooSlow is not null || (request.OnlyCheapest && Found.Count > 0))
+            return;
+        if (Choices(MostEach, cost => cost + cost / 50) is { } choices)
+            Together(choices, limit, most);
+    }
+
+    // Places that come to the same are looked at once.
+    private List<IReadOnlyList<Candidate>>? Choices(int most, Func<long, long> limit)
+    {
         var choices = new List<IReadOnlyList<Candidate>>();
-        var known = new Dictionary<string, (int Place, List<Candidate> Found)>();
-        var bound = 0L;
-        var closed = true;
         foreach (var place in _places)
         {
             var key = PlaceSplit.KeyOf(packing, place);
             if (!known.TryGetValue(key, out var at))
+                at = known[key] = new(place, new Search(packing, gate, request, place: place, perBox: perBox));
+            if (at.Search.Found.Count < most && at.Place == place)
+                at.Search.Run(limit, most, TriesEach);
+            TooSlow ??= at.Search.TooSlow;
+            GaveUp |= at.Search.GaveUp;
+            if (at.Search.Found.Count == 0)
             {
-                var search = new Search(packing, gate, request, place: place);
-                search.Run(cost => cost + cost / 50, MostEach, TriesEach);
-                Refused.AddRange(search.Refused.Select(refused => refused with { Bought = $"{packing.Places[place]}: {refused.Bought}", Total = null }));
-                GaveUp |= search.GaveUp;
-                at = known[key] = (place, [.. search.Found.OrderBy(found => found.Cost.Total).ThenBy(found => found.Bought, StringComparer.Ordinal)]);
-                if (at.Found.Count == 0)
-                    return;
-                closed &= search.Bound is not { } some || some >= UnitPrices.Coins(at.Found[0].Cost);
-                GaveUp |= !closed;
+                Refused.AddRange(at.Search.Refused.Select(refused => refused with { Bought = $"{packing.Places[place]}: {refused.Bought}", Total = null }));
+                Bound = at.Search.Bound;
+                return null;
             }
 
-            bound += UnitPrices.Coins(at.Found[0].Cost);
-            choices.Add(at.Place == place ? at.Found : [.. at.Found.Select(found => new PlaceMove(packing, at.Place, place).Of(found))]);
+            GaveUp |= at.Search.Bound is { } bound && bound < at.ByCost[0].Packed.Cost + perBox * at.ByCost[0].Design.Switches.Count;
+            choices.Add(at.Place == place ? at.ByCost : [.. at.ByCost.Select(found => new PlaceMove(packing, at.Place, place).Of(found))]);
         }
 
-        Together(choices, limit, most);
-        Bound ??= bound;
+        return choices;
     }
 
     // The next combination differs in one place from one that was tried.
@@ -49,7 +58,7 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
         var queue = new PriorityQueue<int[], long>();
         var seen = new HashSet<string>();
         Push(new int[choices.Count]);
-        for (var i = 0; i < MostTogether && Found.Count < most && queue.TryPeek(out _, out var cost) && !request.Effort.Stop.IsCancellationRequested; i++)
+        for (var i = 0; i < MostTogether && Found.Count < most && TooSlow is null && queue.TryPeek(out _, out var cost) && !request.Effort.Stop.IsCancellationRequested; i++)
         {
             Bound = cost;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
@@ -57,7 +66,8 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
             if (cheapest is { } least && cost > limit(least))
                 return;
             var picked = queue.Dequeue();
-            Try([.. picked.Select((number, place) => choices[place][number])]);
+            if (_tried.Add(Alike(picked, choices)))
+                Try([.. picked.Select((number, place) => choices[place][number])]);
             for (var place = 0; place < picked.Length; place++)
             {
                 if (picked[place] + 1 < choices[place].Count)
@@ -68,9 +78,13 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
         void Push(int[] picked)
         {
             if (seen.Add(string.Join(',', picked)))
-                queue.Enqueue(picked, picked.Select((number, place) => UnitPrices.Coins(choices[place][number].Cost)).Sum());
+                queue.Enqueue(picked, picked.Select((number, place) => choices[place][number].Packed.Cost ?? 0).Sum());
         }
     }
+
+    // What only trades places that come to the same is no other design.
+    private string Alike(int[] picked, List<IReadOnlyList<Candidate>> choices) =>
+        string.Join('+', picked.Select((number, place) => $"{PlaceSplit.KeyOf(packing, _places[place])}#{choices[place][number].Bought}").Order(StringComparer.Ordinal));
 
     private void Try(List<Candidate> parts)
     {
@@ -80,7 +94,9 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
         var ledger = gate.Study(design);
         var cost = DesignCost.Of(design, packing.Catalogue, packing.Prices, request.Pins.Owned)!;
         var bought = DesignCost.Bought(design, packing.Catalogue);
-        if (gate.NotKept(ledger) is [var worst, ..])
+        var broken = gate.NotKept(ledger);
+        TooSlow ??= broken.Select(entry => LinkRates.TooSlow(entry, packing, packed)).FirstOrDefault(slow => slow is not null);
+        if (broken is [var worst, ..])
             Refused.Add(new RefusedSet("refused", bought, cost.Total, worst.Id, PlanWords.Of(worst)));
         else
             Found.Add(new(set, packed, design, ledger, cost, bought));

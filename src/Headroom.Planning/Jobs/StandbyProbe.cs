@@ -4,6 +4,7 @@ using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
 using Headroom.Engineering;
+using Headroom.Engineering.Racking;
 using Headroom.Engineering.Standby;
 
 namespace Headroom.Planning.Jobs;
@@ -19,7 +20,7 @@ internal sealed class StandbyProbe(Job job, Catalogue catalogue, string? place)
     {
         var model = way.Model;
         var (low, high) = (0.0, model.Real?.Value.Value ?? 0);
-        if (!Kept(model, 1))
+        if (!Kept(model, 1) || !Fits(model))
             return 0;
         // What is left once ports are off hangs on what is plugged where: the study of the whole design says whether it lasts.
         if (way.Sheds)
@@ -36,9 +37,21 @@ internal sealed class StandbyProbe(Job job, Catalogue catalogue, string? place)
         return high;
     }
 
+    // Too deep, too hot or too high where it stands, whatever hangs on it.
+    private bool Fits(StandbyModel model)
+    {
+        var placed = new PlacedStandby("standby-1", model.Id, DesignMaker.Standing(model.Body, place, job.Survey), null, Place.None);
+        return Of(placed, [RackingLedger.Discipline]);
+    }
+
     private bool Kept(StandbyModel model, double watts)
     {
         var standby = new PlacedStandby("standby-1", model.Id, new Standing(place, null, null), null, Place.None) { Also = [new AlsoFed("load", Make.Given(new Watts(watts)))] };
+        return Of(standby, [StandbyLedger.Discipline]);
+    }
+
+    private bool Of(PlacedStandby standby, IReadOnlyList<string> disciplines)
+    {
         var design = new Design("probe", null, [], [], [standby], [], [], [], Place.None);
         var asks = job with
         {
@@ -47,7 +60,7 @@ internal sealed class StandbyProbe(Job job, Catalogue catalogue, string? place)
             Policy = job.Policy with { Outage = job.Policy.Outage with { Keep = [] } },
             Survey = job.Survey with { Endpoints = [], Listeners = [] },
         };
-        var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", DateOnly.MinValue, [], [StandbyLedger.Discipline]));
+        var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", DateOnly.MinValue, [], disciplines));
         return !ledger.Entries.Any(entry => entry.Subject == "standby-1" && entry.Verdict is Verdict.Short or Verdict.Tight);
     }
 }

@@ -73,6 +73,9 @@ internal sealed class CountModel
         _model.Add(LinearExpr.Sum(between) <= most);
     }
 
+    /// <summary>Allows only so much to be spent.</summary>
+    public void Costs(long most) => _model.Add(_cost <= most);
+
     /// <summary>Solves it.</summary>
     public Packed Solve(PackEffort effort)
     {
@@ -102,8 +105,13 @@ internal sealed class CountModel
             _model.Add(used == 1);
         else if (_parts.Count > 0 && _slots[_parts.Count - 1].Alike == slot.Alike)
             _model.Add(used <= LinearExpr.Sum(_parts[^1].Chosen.Select(chosen => chosen.Var)));
+        if (slot.Must && _parts.Count > 0 && _slots[_parts.Count - 1].Alike == slot.Alike)
+            _model.Add(Filled(parts) <= Filled(_parts[^1]));
         _parts.Add(parts);
     }
+
+    // Of boxes alike the fuller comes first: what differs only in their order is looked at once.
+    private static LinearExpr Filled(SlotParts parts) => LinearExpr.WeightedSum(parts.Ways.Select(way => way.Var), parts.Ways.Select((_, i) => 101L + i));
 
     private void AddBox(PackSlot slot, SlotParts parts, int number)
     {
@@ -151,10 +159,11 @@ internal sealed class CountModel
             var size = of.Box.Groups[link.Group];
             var inner = _model.NewIntVar(0, link.Inner is null ? 0 : size, "");
             var outer = _model.NewIntVar(0, link.Outer is null ? 0 : size, "");
-            var backbone = _model.NewIntVar(0, link.Backbone is null ? 0 : size, "");
+            var toOthers = link.BackboneFrom(parts.Place);
+            var backbone = _model.NewIntVar(0, toOthers is null ? 0 : size, "");
             parts.Links.Add(new(of.Number, link.Group, inner, outer, backbone));
             ports[link.Group].Add(inner).Add(outer).Add(backbone);
-            _cost.AddTerm(inner, link.Inner ?? 0).AddTerm(outer, link.Outer ?? 0).AddTerm(backbone, link.Backbone ?? 0);
+            _cost.AddTerm(inner, link.Inner ?? 0).AddTerm(outer, link.Outer ?? 0).AddTerm(backbone, toOthers ?? 0);
         }
     }
 

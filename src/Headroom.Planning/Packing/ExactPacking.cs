@@ -10,7 +10,9 @@ internal static class ExactPacking
     /// <param name="barred">Fillings that must not come again.</param>
     /// <param name="tooMuch">What was found to be too much for single boxes.</param>
     /// <param name="effort">How hard to look.</param>
-    public static Packed Of(PackProblem problem, FamilyTable table, BoughtSet set, IReadOnlyList<IReadOnlyList<PackedBox>> barred, IReadOnlyList<PackedBox> tooMuch, PackEffort effort)
+    /// <param name="most">The most it may cost, boxes and extras included; null for any cost.</param>
+    public static Packed Of(
+        PackProblem problem, FamilyTable table, BoughtSet set, IReadOnlyList<IReadOnlyList<PackedBox>> barred, IReadOnlyList<PackedBox> tooMuch, PackEffort effort, long? most = null)
     {
         var slots = new List<PackSlot>();
         foreach (var (at, count) in set.Boxes.OrderBy(at => at.Key))
@@ -27,8 +29,10 @@ internal static class ExactPacking
             model.Bar(filling);
         foreach (var box in tooMuch)
             model.TooMuch(box.Box, box.Items);
-        var packed = model.Solve(effort with { Told = null });
         var extras = set.Extras.Sum(extra => problem.Extras[extra].Cost);
+        if (most is { } limit)
+            model.Costs(limit - extras);
+        var packed = model.Solve(effort with { Told = null });
         return packed.Cost is null ? packed : packed with { Cost = packed.Cost + extras, Bound = packed.Bound + extras };
     }
 }

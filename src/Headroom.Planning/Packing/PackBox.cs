@@ -20,6 +20,9 @@ public sealed record PackBox(string Id, long Cost, IReadOnlyList<int> Groups, IR
     /// <summary>Where links can leave it; only used where a problem links its boxes.</summary>
     public IReadOnlyList<PackLink> Links { get; init; } = [];
 
+    /// <summary>The sound power of it that reaches each listener, by place and listener, in parts that add up; empty when nothing is heard of it.</summary>
+    public IReadOnlyList<IReadOnlyList<double>> Heard { get; init; } = [];
+
     /// <summary>What it takes of an extra of its place, such as the watts a standby supply must hold at least.</summary>
     public long Draw { get; init; }
 }

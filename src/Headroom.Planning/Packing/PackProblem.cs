@@ -15,6 +15,9 @@ public sealed record PackProblem(int Places, IReadOnlyList<PackKind> Kinds, IRea
     /// <summary>Extras of which a place that is used needs exactly one; none for a place without any.</summary>
     public IReadOnlyList<PackExtra> Extras { get; init; } = [];
 
+    /// <summary>The sound power that each listener bears, in the parts of <see cref="PackBox.Heard"/>; infinite where nobody set a limit.</summary>
+    public IReadOnlyList<double> Bears { get; init; } = [];
+
     /// <summary>Says whether a box may serve a kind in a place.</summary>
     internal bool CanServe(int place, PackBox box, int kind) =>
         (box.Places is null || box.Places.Contains(place)) && Kinds[kind].Places.Contains(place);

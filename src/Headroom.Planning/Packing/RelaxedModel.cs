@@ -6,11 +6,12 @@ namespace Headroom.Planning.Packing;
 /// What to buy, with ports and loads of all boxes of a family in a place in sum only: it leaves something out, so that no packing costs less than it says.
 /// What it proposes is packed exactly and studied; what fails is barred, and it is asked again.
 /// </summary>
-internal sealed class RelaxedModel
+internal sealed class RelaxedModel : ISetSource
 {
     private readonly PackProblem _problem;
     private readonly CpModel _model = new();
     private readonly FamilyTable _table;
+    private readonly long _perBox;
     private readonly IntVar[,] _bought;
     private readonly BoolVar[] _extras;
     private readonly List<(int Place, int Family, WayClass Way, IntVar Var)> _served = [];
@@ -20,9 +21,10 @@ internal sealed class RelaxedModel
     /// <summary>Builds the model.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="most">The most boxes of a family in one place.</param>
-    public RelaxedModel(PackProblem problem, int most)
+    /// <param name="perBox">What a box costs beyond its price, to have few of them.</param>
+    public RelaxedModel(PackProblem problem, int most, long perBox = 0)
     {
-        (_problem, _table) = (problem, new FamilyTable(problem));
+        (_problem, _table, _perBox) = (problem, new FamilyTable(problem), perBox);
         _bought = new IntVar[problem.Places, _table.Families.Count];
         for (var place = 0; place < problem.Places; place++)
         {
@@ -36,10 +38,12 @@ internal sealed class RelaxedModel
             AddLinks(place);
         AddMost();
         AddExtras();
+        for (var ear = 0; ear < problem.Bears.Count; ear++)
+            AddHeard(ear);
         _model.Minimize(_cost);
     }
 
-    /// <summary>The families of the problem.</summary>
+    /// <inheritdoc/>
     public FamilyTable Table => _table;
 
     /// <summary>Asks for at least some boxes of a family in a place.</summary>
@@ -52,8 +56,8 @@ internal sealed class RelaxedModel
     /// <summary>Allows only some number of boxes in all.</summary>
     public void Boxes(int least, int most) => _model.AddLinearConstraint(All(), least, most);
 
-    /// <summary>The cheapest set that is not barred; null when there is none, with a bound that is null when that is proved.</summary>
-    public (BoughtSet? Set, long? Bound) Solve(PackEffort effort)
+    /// <inheritdoc/>
+    public (BoughtSet? Set, long? Bound) Next(PackEffort effort)
     {
         var (status, solver) = Solving.Run(_model, effort with { Told = null });
         if (status == CpSolverStatus.Infeasible)
@@ -61,7 +65,7 @@ internal sealed class RelaxedModel
         return Solving.Found(status) ? (Read(solver), Solving.Bound(solver)) : (null, 0);
     }
 
-    /// <summary>Bars a set and all that lies inside it: some place needs more of something.</summary>
+    /// <inheritdoc/>
     public void BarWithin(BoughtSet set)
     {
         var more = new List<ILiteral>();
@@ -77,11 +81,11 @@ internal sealed class RelaxedModel
         _model.AddBoolOr(more);
     }
 
-    /// <summary>Bars all that holds a set, whatever else it has.</summary>
+    /// <inheritdoc/>
     public void BarHolding(BoughtSet set) =>
         _model.AddBoolOr(set.Boxes.Select(at => AtLeast(at.Key.Place, at.Key.Family, at.Value)!.Not()));
 
-    /// <summary>Bars a set with its extras, and nothing else.</summary>
+    /// <inheritdoc/>
     public void BarExactly(BoughtSet set)
     {
         var all = _model.NewBoolVar("");
@@ -97,7 +101,7 @@ internal sealed class RelaxedModel
         var may = _table.Families[family].Any(number => _problem.Boxes[number].Serves.Any(serve => _problem.Kinds[serve.Kind].Count > 0 && _problem.CanServe(place, box, serve.Kind)))
             || (_problem.Linked && _problem.Links[place].Must && box.Places?.Contains(place) != false);
         var bought = _model.NewIntVar(0, may ? Math.Min(most, box.Most ?? most) : 0, "");
-        _cost.AddTerm(bought, box.Cost);
+        _cost.AddTerm(bought, box.Cost + _perBox);
         return bought;
     }
 
@@ -171,7 +175,7 @@ internal sealed class RelaxedModel
         if (links.Line > 0)
             AddOutward(place, empty, (links.Line, link => link.Outer));
         if (links.Backbone > 0)
-            AddOutward(place, empty, (links.Backbone, link => link.Backbone));
+            AddOutward(place, empty, (links.Backbone, link => link.BackboneFrom(place)));
     }
 
     // Some box must be able to have them, at the least cost at which any can.
@@ -211,6 +215,21 @@ internal sealed class RelaxedModel
             var plugs = LinearExpr.Sum(of.Select(extra => _extras[extra] * (_problem.Extras[extra].Plugs ?? 1000)));
             _model.Add(InPlace(place.Key) + Between(place.Key) <= plugs);
         }
+    }
+
+    // Powers add: in millionths of what the listener bears, rounded down.
+    private void AddHeard(int ear)
+    {
+        if (double.IsInfinity(_problem.Bears[ear]))
+            return;
+        var heard = LinearExpr.NewBuilder();
+        for (var place = 0; place < _problem.Places; place++)
+        {
+            for (var family = 0; family < _table.Families.Count; family++)
+                heard.AddTerm(_bought[place, family], (long)Math.Min(1e9, Math.Floor(_table.Boxes[family].Heard[place][ear] / _problem.Bears[ear] * 1e6)));
+        }
+
+        _model.Add(heard <= 1_000_000);
     }
 
     // Injectors and the like have plugs of their own.

@@ -5,6 +5,9 @@ namespace Headroom.Planning.Packing;
 /// <summary>The variables of one slot.</summary>
 internal sealed class SlotParts(int place)
 {
+    /// <summary>Where it stands.</summary>
+    public int Place { get; } = place;
+
     /// <summary>What it is.</summary>
     public List<ChosenVar> Chosen { get; } = [];
 
@@ -26,7 +29,7 @@ internal sealed class SlotParts(int place)
         var links = Links.Where(link => link.Box == box.Box)
             .Select(link => new PackedLinks(link.Group, (int)solver.Value(link.Inner), (int)solver.Value(link.Outer), (int)solver.Value(link.Backbone)))
             .Where(link => link.Inner + link.Outer + link.Backbone > 0);
-        return new(place, box.Box, items, [.. links]) { IsHead = Head is not null && solver.Value(Head) == 1 };
+        return new(Place, box.Box, items, [.. links]) { IsHead = Head is not null && solver.Value(Head) == 1 };
     }
 
     /// <summary>That a slot is a box.</summary>

@@ -1,4 +1,5 @@
 using Headroom.Domain.Ledgers;
+using Headroom.Planning.Jobs;
 
 namespace Headroom.Planning.Tests.Jobs;
 
@@ -12,6 +13,8 @@ public sealed class SmallJobTests
             3 x pipit:
             2 x bulrush:
         """;
+
+    private static readonly string[] Models = ["vetch", "teasel", "tarn", "smew", "hazel", "sorrel"];
 
     private static PlanRequest Request => new(ShippedJobs.Day);
 
@@ -54,6 +57,97 @@ public sealed class SmallJobTests
         var planned = plan.Proposals.Count == 0 ? null : plan.Proposals[0];
         var agrees = planned?.Design.Switches.Count > 2 ? planned.Cost.Total <= (least?.Cost ?? decimal.MaxValue) : planned?.Cost.Total == least?.Cost;
         Assert.True(agrees, $"{least}; planned: {planned?.Bought} {planned?.Cost.Total}");
+    }
+
+    // Each model alone, where it costs within the range, is among the designs that are found when all may be used.
+    [Fact]
+    public void No_set_within_the_range_is_lost()
+    {
+        var work = new PlanWork(ShippedJobs.Of("one-desk"), ShippedJobs.Catalogue, Request);
+        Assert.True(work.Look());
+        var range = work.Search.Found.Min(found => found.Cost.Total) * 1.15m;
+        foreach (var model in new[] { "tarn", "furze", "alder" })
+        {
+            var alone = Planner.Propose(ShippedJobs.Of("one-desk"), ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Models = [model] } }).Proposals[0];
+            Assert.True(alone.Cost.Total <= range, $"{model} {alone.Cost.Total}");
+            Assert.Contains(alone.Bought, work.Search.Found.Select(found => found.Bought));
+        }
+    }
+
+    // Some hundred jobs of three kinds and up to three models without pluggable ports, most of them possible and some not: the study alone decides.
+    [Fact]
+    public void Random_jobs_come_to_the_cheapest_set_that_the_study_accepts() => Gen.Select(Gen.Int[0, 6], Gen.Int[0, 4], Gen.Int[0, 3], Gen.Int[0, 63], Gen.Int[0, 2]).Sample(
+        (phones, points, plain, models, reserve) =>
+        {
+            var job = ShippedJobs.Text(Text(phones, points, plain, reserve));
+            var chosen = Models.Where((_, i) => (models & (1 << i)) != 0).Take(3).DefaultIfEmpty("sorrel").ToArray();
+            var catalogue = Few(chosen);
+            var plan = Planner.Propose(job, catalogue, Request with { OnlyCheapest = true });
+            var least = EverySet.Least(job, catalogue, ShippedJobs.Day);
+            var planned = plan.Proposals.Count == 0 ? null : plan.Proposals[0];
+            var agrees = planned?.Design.Switches.Count > 2 ? planned.Cost.Total <= (least?.Cost ?? decimal.MaxValue) : planned?.Cost.Total == least?.Cost;
+            Assert.True(agrees, $"{phones} {points} {plain} {reserve} of {string.Join(' ', chosen)}: {least}; planned: {planned?.Bought} {planned?.Cost.Total}");
+            Assert.True(planned is null || planned.Proof.Proved);
+        },
+        iter: Long.Samples(300), threads: 1);
+
+    [Fact]
+    public void The_order_in_which_endpoints_are_written_does_not_matter() => Gen.Select(Gen.Int[1, 6], Gen.Int[1, 4], Gen.Int[1, 3]).Sample(
+        (phones, points, plain) =>
+        {
+            var job = ShippedJobs.Text(Text(phones, points, plain, 0));
+            var turned = job with { Survey = job.Survey with { Endpoints = [.. job.Survey.Endpoints.Reverse()] } };
+            var (one, two) = (Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true }), Planner.Propose(turned, ShippedJobs.Catalogue, Request with { OnlyCheapest = true }));
+            Assert.Equal(one.Proposals[0].Cost.Total, two.Proposals[0].Cost.Total);
+        },
+        iter: Long.Samples(60), threads: 1);
+
+    [Fact]
+    public void Another_endpoint_of_any_kind_never_costs_less() => Gen.Select(Gen.Int[1, 7], Gen.Int[1, 4], Gen.Int[1, 3], Gen.Int[0, 2]).Sample(
+        (phones, points, plain, more) =>
+        {
+            var before = Planner.Propose(ShippedJobs.Text(Text(phones, points, plain, 0)), ShippedJobs.Catalogue, Request with { OnlyCheapest = true }).Proposals[0];
+            var after = Planner.Propose(ShippedJobs.Text(Text(phones + (more == 0 ? 1 : 0), points + (more == 1 ? 1 : 0), plain + (more == 2 ? 1 : 0), 0)), ShippedJobs.Catalogue, Request with { OnlyCheapest = true }).Proposals[0];
+            Assert.True(after.Cost.Total >= before.Cost.Total, $"{before.Bought} {before.Cost.Total}, with one more {after.Bought} {after.Cost.Total}");
+        },
+        iter: Long.Samples(60), threads: 1);
+
+    [Fact]
+    public void Cords_stay_where_they_are_on_a_switch_that_stays()
+    {
+        var drops = string.Join('\n', Enumerable.Range(1, 5).Select(i => $"    D-{i}: {{from: cupboard, to: office, length: {10 + i} m, cable: cat6-23}}"));
+        var ends = string.Join('\n', Enumerable.Range(1, 5).Select(i => $"    phone-{i}: {{model: pipit, drop: D-{i}}}"));
+        var job = ShippedJobs.Text($$$"""
+            headroom: 1
+            job: Corner shop
+            survey:
+              spaces:
+                office: {size: 6 x 5 x 2.6 m}
+                cupboard: {size: 2 x 1 x 2.4 m}
+              drops:
+            {{{drops}}}
+              endpoints:
+            {{{ends}}}
+            designs:
+              now:
+                switches: {sw-1: {model: tarn, in: cupboard}}
+                patch:
+                  D-1: sw-1/4
+                  D-2: sw-1/2
+                  D-3: sw-1/6
+            """);
+        var plan = Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Keep = ["sw-1"] } });
+        Assert.Equal(0, plan.Proposals[0].Moved);
+        Assert.Contains(plan.Proposals[0].Design.Patch, patch => patch.What == "D-1" && patch.To.Port == 4);
+    }
+
+    [Fact]
+    public void Pins_that_clash_are_named()
+    {
+        var job = ShippedJobs.Text(TwoKinds);
+        string Told(PlanPins pins) => string.Join('\n', Planner.Propose(job, ShippedJobs.Catalogue, Request with { Pins = pins }).Complaints);
+        Assert.Contains("only whitebeam may be used, but it has a fan", Told(new() { Models = ["whitebeam"], Fanless = true }), StringComparison.Ordinal);
+        Assert.Contains("the client has a tarn, but only vetch", Told(new() { Models = ["vetch"], Owned = new Dictionary<string, int> { ["tarn"] = 1 } }), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -101,4 +195,21 @@ public sealed class SmallJobTests
         Assert.InRange(up.At!.Value, up.Now, up.Looked);
         Assert.NotEqual(up.Bought, up.Then);
     }
+
+    private static string Text(int phones, int points, int plain, int reserve) => $$$"""
+        headroom: 1
+        job: Corner shop
+        policy: {reserve: {power: {{{10 * reserve}}} %}}
+        survey:
+          endpoints:
+            {{{(phones > 0 ? $"{phones} x pipit:" : "1 x token:")}}}
+            {{{(points > 0 ? $"{points} x bulrush:" : "1 x recorder:")}}}
+            {{{(plain > 0 ? $"{plain} x workstation:" : "1 x printer:")}}}
+        """;
+
+    private static Headroom.Domain.Catalogues.Catalogue Few(string[] models) => ShippedJobs.Catalogue with
+    {
+        Switches = models.ToDictionary(id => id, id => ShippedJobs.Catalogue.Switches[id] with { SettingsOffered = [.. ShippedJobs.Catalogue.Switches[id].SettingsOffered.Where(by => by != Headroom.Domain.Jobs.ReservesBy.PortLimit)] }),
+        Injectors = new Dictionary<string, Headroom.Domain.Catalogues.InjectorModel>(),
+    };
 }

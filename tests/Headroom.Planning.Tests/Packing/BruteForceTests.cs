@@ -28,11 +28,31 @@ public sealed class BruteForceTests
     public void What_is_bought_first_in_sum_is_never_dearer_than_what_fits() => Problems.Sample(
         problem =>
         {
-            var (set, bound) = new RelaxedModel(problem, 9).Solve(PackEffort.Usual);
+            var (set, bound) = new RelaxedModel(problem, 9).Next(PackEffort.Usual);
             if (BruteForce.Least(problem) is not { } least)
                 return;
             Assert.NotNull(set);
             Assert.True(bound <= least, $"{bound} is called a bound, but {least} is possible");
+        },
+        iter: Long.Samples(2000), threads: 1);
+
+    // Set after set in the order of what each costs at the least, packed exactly: the cheapest comes up before anything that is dearer.
+    [Fact]
+    public void Sets_of_one_place_in_the_order_of_their_cost_come_to_what_trying_everything_comes_to() => Problems.Where(problem => SetStream.PlaceOf(problem) is not null).Sample(
+        problem =>
+        {
+            var sets = new SetStream(problem, SetStream.PlaceOf(problem)!.Value, 9, []);
+            var (best, last) = ((long?)null, 0L);
+            while (sets.Next(PackEffort.Usual) is { Set: { } set, Bound: { } bound } && !(bound >= best))
+            {
+                Assert.True(bound >= last, $"{bound} comes after {last}");
+                last = bound;
+                var packed = ExactPacking.Of(problem, sets.Table, set, [], [], PackEffort.Usual);
+                Assert.True(packed.Cost is null || packed.Cost >= bound, $"{packed.Cost} is possible, but {bound} is called a bound");
+                best = packed.Cost is { } cost && !(cost >= best) ? cost : best;
+            }
+
+            Assert.Equal(BruteForce.Least(problem), best);
         },
         iter: Long.Samples(2000), threads: 1);
 
@@ -76,6 +96,8 @@ public sealed class BruteForceTests
             if (kind == kinds.Length - 1 && number % 2 == 1 && (bits & 8) != 0)
                 continue;
             yield return new(kind, 0, [kinds[kind].Load]);
+            if (kind == 0 && (bits & 32) != 0)
+                yield return new(kind, 0, [0]) { Via = "between", Cost = 2 };
             if (split && (kind > 0 || (bits & 16) == 0))
                 yield return new(kind, 1, [kinds[kind].Load]);
         }

@@ -12,6 +12,10 @@ internal static class Instances
     private static readonly (string Id, int Ports, long Watts, long Cost) S48 = ("S48", 48, 5000, 760);
     private static readonly (string Id, int Ports, long Watts, long Cost) DearS48 = ("S48", 48, 5000, 800);
 
+    public const string T60 = "1000: 495 474 473 472 466 450 445 444 439 430 419 414 410 395 372 370 366x3 363 361 357 355 351 350x2 347 320 315 307 303 299 298x2 292 288 287 283 275x2 274 273x2 272x2 271 269x2 268 263 262 261 259 258 255 254 252x3 251";
+
+    public const string U120 = "150: 98x3 96x2 94 93x2 92 91x2 90 87 86 85x2 84x5 83x2 82x2 81 80x3 79x2 78x4 76 74x2 73x4 72 71 70x3 69x3 67 66 64 62x2 60x2 59 58x3 57x4 55x3 50 49x3 47 46x2 45x2 44x2 43x4 42x5 41x3 39x2 38x3 37 36x3 35 33x3 32x2 30x3 29 28 27x2 26 25x2 24 23x2 20";
+
     public static PackProblem Named(string id) => id switch
     {
         "V1" => Of([(16, 35), (14, 95), (10, 160), (4, 240)], S8, S16, S24, S48),
@@ -26,6 +30,18 @@ internal static class Instances
         "V8" => Barred(Named("V7"), kind: 3, "S8", "S16"),
         _ => throw new ArgumentException(id, nameof(id)),
     };
+
+    public static PackProblem Parse(string instance, int ports)
+    {
+        var parts = instance.Split(": ");
+        return OneLimit(long.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture), parts[1].Split(' ').Select(Load), ports);
+    }
+
+    private static (long, int) Load(string word)
+    {
+        var parts = word.Split('x').Select(part => int.Parse(part, System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        return (parts[0], parts.Count > 1 ? parts[1] : 1);
+    }
 
     public static PackProblem OneLimit(long limit, IEnumerable<(long Load, int Count)> loads, int ports = int.MaxValue) =>
         Of([.. loads.Select(load => (load.Count, load.Load))], ("bin", ports, limit, 1));

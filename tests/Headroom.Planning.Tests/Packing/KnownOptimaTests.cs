@@ -37,33 +37,17 @@ public sealed class KnownOptimaTests
         { "100: 45x97 36x610 31x395 14x211", 453, int.MaxValue },
         { "5180: 1120x9 1250x5 520x91 1066x18 1000x11 1150x64", 33, int.MaxValue },
         { "5180: 1120x9 1250x5 520x91 1066x18 1000x11 1150x64", 99, 2 },
-        { T60, 20, int.MaxValue },
-        { U120, 48, int.MaxValue },
+        { Instances.T60, 20, int.MaxValue },
+        { Instances.U120, 48, int.MaxValue },
     };
-
-    public const string T60 = "1000: 495 474 473 472 466 450 445 444 439 430 419 414 410 395 372 370 366x3 363 361 357 355 351 350x2 347 320 315 307 303 299 298x2 292 288 287 283 275x2 274 273x2 272x2 271 269x2 268 263 262 261 259 258 255 254 252x3 251";
-
-    public const string U120 = "150: 98x3 96x2 94 93x2 92 91x2 90 87 86 85x2 84x5 83x2 82x2 81 80x3 79x2 78x4 76 74x2 73x4 72 71 70x3 69x3 67 66 64 62x2 60x2 59 58x3 57x4 55x3 50 49x3 47 46x2 45x2 44x2 43x4 42x5 41x3 39x2 38x3 37 36x3 35 33x3 32x2 30x3 29 28 27x2 26 25x2 24 23x2 20";
 
     [Theory, MemberData(nameof(OneLimit))]
     public void One_limit_comes_to_the_published_optimum_and_it_is_proved(string instance, long boxes, int ports)
     {
-        var problem = Parse(instance, ports);
+        var problem = Instances.Parse(instance, ports);
         var packed = Packer.Solve(problem, PackEffort.Usual);
         Assert.Equal(boxes, packed.Cost);
         Assert.True(packed.Proved);
         FitCheck.Holds(problem, packed);
-    }
-
-    public static PackProblem Parse(string instance, int ports)
-    {
-        var parts = instance.Split(": ");
-        return Instances.OneLimit(long.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture), parts[1].Split(' ').Select(Load), ports);
-    }
-
-    private static (long, int) Load(string word)
-    {
-        var parts = word.Split('x').Select(part => int.Parse(part, System.Globalization.CultureInfo.InvariantCulture)).ToList();
-        return (parts[0], parts.Count > 1 ? parts[1] : 1);
     }
 }

@@ -13,7 +13,8 @@ public sealed class ArrowsTests
         ["Headroom.Planning"] = ["Headroom.Domain", "Headroom.Engineering", "Google.OrTools", "Google.Protobuf"],
         ["Headroom.JobFiles"] = ["Headroom.Domain", "Sep", "YamlDotNet"],
         ["Headroom.Documents"] = ["Headroom.Domain", "Headroom.Engineering", "PDFsharp", "PdfSharp"],
-        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "Headroom.Planning", "System.CommandLine"],
+        ["Headroom.Store"] = ["Microsoft.Data.Sqlite", "Npgsql"],
+        ["Headroom.Cli"] = ["Headroom.Domain", "Headroom.Engineering", "Headroom.JobFiles", "Headroom.Documents", "Headroom.Planning", "Headroom.Store", "System.CommandLine"],
     };
 
     private static readonly Dictionary<string, string> AssemblyNames = new() { ["Headroom.Cli"] = "headroom" };

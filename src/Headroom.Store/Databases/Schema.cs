@@ -22,6 +22,13 @@ internal static class Schema
                 "create table paper (id {numbered}, job text not null, number bigint not null, design text not null, name text not null, title text not null, at text not null, made_by text not null, hash text not null references content (hash), foreign key (job, number) references revision (job, number))",
             ],
             ["content", "job", "revision", "beside", "kept", "paper"]),
+        new(
+            2,
+            [
+                "create table task (id {numbered}, job text not null, number bigint not null, kind text not null, asked text not null, made_by text not null, at text not null, state text not null, told text not null, owner text, beat text, hash text references content (hash), foreign key (job, number) references revision (job, number))",
+                "create index task_of_job on task (job, kind, id)",
+            ],
+            ["task"]),
     ];
 
     /// <summary>The schema of this program.</summary>

@@ -14,6 +14,13 @@ public sealed record JobTable(IReadOnlyList<string> Path, IReadOnlyList<JobColum
     /// <summary>The parts of a survey that can be shown so.</summary>
     public static IReadOnlyList<string> Parts { get; } = ["drops", "endpoints", "spaces", "listeners", "racks", "pathways"];
 
+    /// <summary>The keys of a reading.</summary>
+    public static IReadOnlyList<JobColumn> ReadingColumns { get; } = [.. ReadingFields.Shape.Fields.Select(field => new JobColumn(field.Name, field.Doc, field.Example))];
+
+    /// <summary>The items of a list that is written on one line.</summary>
+    /// <param name="list">The list.</param>
+    public static IReadOnlyList<string> ItemsOf(string list) => YamlText.Parse(list, "").Value is YamlList items ? [.. items.Items.Select(YamlWriter.Flow)] : [];
+
     /// <summary>Reads a part of the survey.</summary>
     /// <param name="text">The text of the job.</param>
     /// <param name="part">One of <see cref="Parts"/>.</param>

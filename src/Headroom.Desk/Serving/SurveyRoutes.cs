@@ -68,8 +68,38 @@ internal static class SurveyRoutes
 
         var found = new JobOutline(outcome.Text ?? edited);
         var (atCells, loose) = Placed(outcome.Findings, found, rows, columns);
-        var last = visit.Shelf.Open(open.Stored.Id) ?? open;
-        await Page(visit, last, (table, columns), Marked(rows, atCells), loose, outcome.Findings.Count > 0 ? [] : outcome.Merged?.Conflicts ?? [], null).ConfigureAwait(false);
+        if (outcome.Findings.Count > 0 || outcome.Merged is not { } clash || visit.Shelf.Open(open.Stored.Id) is not { } last)
+        {
+            await Page(visit, open, (table, columns), Marked(rows, atCells), loose, [], null).ConfigureAwait(false);
+            return;
+        }
+
+        // From here on it is a change of what they saved, so that nothing else of theirs goes back to what it was.
+        var theirs = JobTable.Of(last.Text.Text, Part(visit.Http));
+        await Page(visit, last, (theirs, columns), Over(theirs, changes), [], clash.Conflicts, null).ConfigureAwait(false);
+    }
+
+    // What others saved, with what was typed here in its cells.
+    private static List<SurveyRow> Over(JobTable theirs, List<FieldChange> mine)
+    {
+        var depth = theirs.Path.Count;
+        var rows = new List<SurveyRow>();
+        foreach (var row in theirs.Rows)
+        {
+            var cells = row.Cells.ToDictionary(cell => cell.Key, cell => cell.Value);
+            foreach (var change in mine.Where(change => change.Path.Count == depth + 2 && change.Path[depth] == row.Name))
+                cells[change.Path[^1]] = change.After ?? "";
+            rows.Add(new(row.Name, cells, false) { IsPlain = row.IsPlain, Out = mine.Exists(change => change.Path.Count == depth + 1 && change.Path[depth] == row.Name && change.After is null) });
+        }
+
+        foreach (var name in mine.Select(change => change.Path[depth]).Distinct().Where(name => rows.TrueForAll(row => row.Name != name)))
+        {
+            var cells = mine.Where(change => change.Path.Count == depth + 2 && change.Path[depth] == name && change.After is not null).ToDictionary(change => change.Path[^1], change => change.After!);
+            var whole = mine.Find(change => change.Path.Count == depth + 1 && change.Path[depth] == name)?.After;
+            rows.Add(new(name, whole is null ? cells : JobTable.CellsOf(whole), true));
+        }
+
+        return [.. rows, .. Enumerable.Repeat(new SurveyRow("", new Dictionary<string, string>(), true), NewRows)];
     }
 
     private static Task Page(Visit visit, OpenJob open, (JobTable Table, List<JobColumn> Columns) part, IReadOnlyList<SurveyRow> rows, List<Finding> loose, IReadOnlyList<(FieldChange, FieldChange)> clash, string? notice)

@@ -21,6 +21,11 @@ public sealed record JobTable(IReadOnlyList<string> Path, IReadOnlyList<JobColum
     /// <param name="list">The list.</param>
     public static IReadOnlyList<string> ItemsOf(string list) => YamlText.Parse(list, "").Value is YamlList items ? [.. items.Items.Select(YamlWriter.Flow)] : [];
 
+    /// <summary>The cells of a row that is written on one line.</summary>
+    /// <param name="row">The row.</param>
+    public static IReadOnlyDictionary<string, string> CellsOf(string row) =>
+        YamlText.Parse(row, "").Value is YamlMap keys ? keys.Entries.ToDictionary(entry => entry.Key.Text, entry => Shown(entry.Value)) : new Dictionary<string, string>();
+
     /// <summary>Reads a part of the survey.</summary>
     /// <param name="text">The text of the job.</param>
     /// <param name="part">One of <see cref="Parts"/>.</param>

@@ -38,6 +38,9 @@ internal static class Guards
 
     private static async Task OnlyOwnForms(HttpContext http, RequestDelegate next)
     {
+        // Read here, what is too much is refused as that, and not as a form from elsewhere.
+        if (HttpMethods.IsPost(http.Request.Method) && http.Request.HasFormContentType)
+            await http.Request.ReadFormAsync(http.RequestAborted).ConfigureAwait(false);
         var forms = http.RequestServices.GetRequiredService<IAntiforgery>();
         if (HttpMethods.IsPost(http.Request.Method) && !await forms.IsRequestValidAsync(http).ConfigureAwait(false))
         {

@@ -36,7 +36,7 @@ public static class FieldText
             var value = Of(typed);
             findings.AddRange(value.Findings);
             if (value.Value is { } text)
-                parts.Add($"{YamlWriter.Text(key)}: {text}");
+                parts.Add($"{YamlWriter.Word(key)}: {text}");
         }
 
         return new("{" + string.Join(", ", parts) + "}", findings);

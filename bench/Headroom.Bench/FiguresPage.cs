@@ -34,6 +34,7 @@ internal static class FiguresPage
             ("reading", () => Reading(text, catalogue)),
             ("start", () => Start(text, bars)),
             ("folder", () => Folder(text, bars)),
+            ("serve", () => ServeBench.Measure(text, bars, arguments => Dotnet(Environment.GetEnvironmentVariable("HEADROOM_EXE") ?? Latest("headroom.dll"), arguments))),
         })
         {
             if (only.Count == 0 || only.Contains(part))

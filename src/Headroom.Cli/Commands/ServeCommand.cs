@@ -16,6 +16,7 @@ internal static class ServeCommand
         {
             Notes = ["It is served on this machine only, without a password, until Ctrl-C. docs/desk.md shows the pages, docs/store.md what is kept."],
         };
+        new WordArgument("no word", 0, 0).AddTo(command);
         var data = new ValueOption("--data", "DIR", $"the data folder; otherwise that of this user ({StorePlace.PostgresVariable} names a PostgreSQL server)");
         var urls = new ValueOption("--urls", "URL", $"the address on this machine; otherwise {DeskAddress.Usual}").Checked(given => DeskAddress.Read(given).Complaint);
         var by = new ValueOption("--by", "NAME", "who works at it; otherwise the name of this user");

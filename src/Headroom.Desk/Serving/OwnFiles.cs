@@ -18,7 +18,18 @@ internal static class OwnFiles
     public static string Address(string name) => $"{Path}/{name}?{Files[name].Mark}";
 
     /// <summary>Makes them answerable.</summary>
-    public static void Map(WebApplication app) => app.MapGet(Path + "/{name}", (RequestDelegate)(async http =>
+    public static void Map(WebApplication app)
+    {
+        // Browsers ask for it whatever the page says; there is none.
+        app.MapGet("/favicon.ico", (RequestDelegate)(http =>
+        {
+            http.Response.StatusCode = StatusCodes.Status204NoContent;
+            return Task.CompletedTask;
+        }));
+        app.MapGet(Path + "/{name}", (RequestDelegate)Send);
+    }
+
+    private static async Task Send(HttpContext http)
     {
         if (http.Request.RouteValues["name"] is not string name || !Files.TryGetValue(name, out var file))
         {
@@ -30,7 +41,7 @@ internal static class OwnFiles
         http.Response.ContentLength = file.Bytes.Length;
         http.Response.Headers.CacheControl = "max-age=31536000, immutable";
         await http.Response.Body.WriteAsync(file.Bytes, http.RequestAborted).ConfigureAwait(false);
-    }));
+    }
 
     private static Dictionary<string, (byte[], string, string)> Read()
     {

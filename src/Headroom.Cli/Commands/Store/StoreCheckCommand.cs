@@ -12,6 +12,7 @@ internal static class StoreCheckCommand
         {
             Notes = ["It ends with 0 when the store is sound, otherwise with 2; then take a copy that is."],
         };
+        new WordArgument("no word", 0, 0).AddTo(command);
         var data = StoreCommand.Data();
         command.Add(data);
         command.SetAction(parsed => StoreCommand.With(data.One(parsed), desk, store =>

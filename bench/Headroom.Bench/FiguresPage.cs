@@ -36,6 +36,7 @@ internal static class FiguresPage
             ("start", () => Start(text, bars)),
             ("folder", () => Folder(text, bars)),
             ("papers", () => PaperBench.Measure(text, bars, arguments => Dotnet(Environment.GetEnvironmentVariable("HEADROOM_EXE") ?? Latest("headroom.dll"), arguments))),
+            ("serve", () => ServeBench.Measure(text, bars, arguments => Dotnet(Environment.GetEnvironmentVariable("HEADROOM_EXE") ?? Latest("headroom.dll"), arguments))),
         })
         {
             if (only.Count == 0 || only.Contains(part))

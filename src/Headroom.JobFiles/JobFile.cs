@@ -59,6 +59,12 @@ public static class JobFile
     /// <returns>The folder; empty for the one that the program runs in.</returns>
     public static string FolderOf(string path) => Path.GetDirectoryName(path) ?? "";
 
+    /// <summary>The sheets that a job names, as far as they lie beside it or below.</summary>
+    /// <param name="text">The text of a job file.</param>
+    /// <returns>Their names as written.</returns>
+    public static IReadOnlyList<string> SheetsOf(string text) =>
+        YamlText.Parse(text, "").Value is YamlMap root && root.Find(SheetsKey)?.Value is { } sheets ? SheetJoin.NamesIn(sheets) : [];
+
     /// <summary>Makes what reading the keys in a text needs, so that whoever reads it need not wait for that.</summary>
     /// <param name="text">The text of a job file.</param>
     public static void Prepare(string text) => Prepare(JobFields.Shape, text);

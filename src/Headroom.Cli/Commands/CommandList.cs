@@ -1,3 +1,5 @@
+using Headroom.Cli.Commands.Store;
+
 namespace Headroom.Cli.Commands;
 
 /// <summary>All commands by name. Only the one that was typed is built: the others cost nothing.</summary>
@@ -26,6 +28,8 @@ internal static class CommandList
         new("overrule", "sets a verdict aside, with reason and name", OverruleCommand.Build) { ReadsJob = true },
         new("record", "says what a firm's own record of failures, hours and readings teaches", RecordFolderCommand.Build),
         new("reckon", "works out one sum by itself, without a job", ReckonCommand.Build),
+        new("serve", "serves the jobs of the store as pages, for a browser on this machine", ServeCommand.Build),
+        new("store", "puts jobs into the store that serve shows, and takes them out", StoreCommand.Build),
         new("catalogue", "shows the models a job may use, or checks a firm's own", CatalogueCommand.Build),
         new("new", "writes a first job file to start from", NewCommand.Build),
         new("schema", "prints the shape of a file for editors and programs", SchemaCommand.Build),

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 
 namespace Headroom.Cli.Text;
@@ -27,31 +26,8 @@ internal static class SheetReadings
         page.Gap();
         page.Line("Measured");
         foreach (var comparison in compared)
-            page.Paragraph($"{page.Pen.Bar.Measured} {Tell(comparison, units)}", 2, 4);
+            page.Paragraph($"{page.Pen.Bar.Measured} {EntryInWords.Tell(comparison, units)}", 2, 4);
         foreach (var loose in ledger.LooseReadings)
-            page.Paragraph($"{page.Pen.Bar.Measured} {Tell(loose.Reading, units)}: {loose.Why}", 2, 4);
-    }
-
-    /// <summary>A reading beside its prediction, in one sentence.</summary>
-    public static string Tell(Comparison comparison, ShownUnits units)
-    {
-        var unit = units.Of(comparison.Reading.Unit);
-        var expected = unit.Value(comparison.Predicted) is { } value ? $", expected {Numbers.Show(value, unit.Symbol)}" : "";
-        return $"{Tell(comparison.Reading, units)}{expected}: {comparison.Finding}";
-    }
-
-    private static string Tell(Reading reading, ShownUnits units)
-    {
-        var unit = units.Of(reading.Unit);
-        var spread = unit.Difference(reading.PlusMinus) is { } half ? " " + Numbers.Spread(half, "") : "";
-        var most = reading.UpperBound ? "at most " : "";
-        var on = reading.On is { } day ? $" on {day.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : "";
-        return $"{reading.Where}  {most}{Numbers.Show(unit.Value(reading.Value)!.Value)}{spread} {unit.Symbol}{on}{How(reading)}";
-    }
-
-    private static string How(Reading reading)
-    {
-        string?[] parts = [reading.Instrument, reading.Pair is { } pair ? $"pair {pair}" : null, reading.Method, reading.Direction, reading.While];
-        return string.Concat(parts.OfType<string>().Select(part => ", " + part));
+            page.Paragraph($"{page.Pen.Bar.Measured} {EntryInWords.Tell(loose.Reading, units)}: {loose.Why}", 2, 4);
     }
 }

@@ -17,12 +17,5 @@ internal sealed record SheetRow(LedgerEntry Entry, string Subject, string What, 
     }
 
     /// <summary>What stands in place of the bar when something is missing.</summary>
-    public string Question(ShownUnits units)
-    {
-        var question = Entry.Question ?? "what it depends on is not known";
-        if (Entry.Parts is not { } parts || Entry.Demand is null)
-            return question;
-        var there = There.Length == 0 ? "" : $" of {There}";
-        return $"at least {Numbers.WithUnit(Asked + there, units.Of(Entry.Unit).Symbol)}, {parts.Known} of {parts.All} known; {question}";
-    }
+    public string Question(ShownUnits units) => EntryInWords.Question(Entry, units)!;
 }

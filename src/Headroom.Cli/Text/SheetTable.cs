@@ -42,14 +42,7 @@ internal static class SheetTable
 
     private static void WriteRemarks(Page page, SheetLayout layout, SheetRow row, ShownUnits units)
     {
-        var entry = row.Entry;
-        var unit = units.Of(entry.Unit);
-        var remarks = new List<string>();
-        if (entry.MayBeShort)
-            remarks.Add($"may be short: {row.Left} left, {Numbers.Spread(unit.Difference(entry.PlusMinus)!.Value, unit.Between)}");
-        if (entry.Overruled is { } overruled)
-            remarks.Add($"studied {Words.Of(entry.Studied)}, held {Words.Of(entry.Verdict)} by {overruled.By}: {overruled.Because}");
-        foreach (var line in remarks.SelectMany(remark => Wrap.Lines(page.Pen.Plain(remark), layout.Room)))
+        foreach (var line in EntryInWords.Remarks(row.Entry, units).SelectMany(remark => Wrap.Lines(page.Pen.Plain(remark), layout.Room)))
             page.Line(new string(' ', layout.Indent) + line);
     }
 

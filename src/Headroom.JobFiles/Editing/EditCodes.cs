@@ -7,7 +7,8 @@ internal static class EditCodes
     public static readonly FindingCode OtherSection = new("EDT002", "A section holds something other than it should, so nothing can be put into it.");
     public static readonly FindingCode NoDesign = new("EDT003", "What was to be put in is no design.");
     public static readonly FindingCode NotSafe = new("EDT004", "The change would alter more of the file than it should, so it was not made.");
+    public static readonly FindingCode NoValue = new("EDT005", "What was typed for a field is no value: a brace, bracket or quotation mark is open.");
 
     /// <summary>All of them, in order.</summary>
-    public static IReadOnlyList<FindingCode> All { get; } = [NoMap, OtherSection, NoDesign, NotSafe];
+    public static IReadOnlyList<FindingCode> All { get; } = [NoMap, OtherSection, NoDesign, NotSafe, NoValue];
 }

@@ -19,6 +19,10 @@ internal sealed class SheetJoin(string? folder)
     /// <summary>What is known of the rows that were left; null when every sheet was taken over whole.</summary>
     public LeftRows? Left => Stands ? _left : null;
 
+    /// <summary>The files that a list of sheets names, without those that lie elsewhere.</summary>
+    public static IReadOnlyList<string> NamesIn(YamlNode sheets) =>
+        SheetFields.List.Read(sheets, new FieldReader(JobFile.CodePrefix), out var plans) ? [.. plans.Where(IsInside).Select(plan => plan.File).Distinct()] : [];
+
     /// <summary>The job with the rows of all its sheets.</summary>
     public YamlMap Join(YamlMap root, YamlNode sheets)
     {
@@ -66,11 +70,13 @@ internal sealed class SheetJoin(string? folder)
         return null;
     }
 
+    private static bool IsInside(SheetPlan plan) =>
+        !System.IO.Path.IsPathRooted(plan.File) && !plan.File.Split('/', '\\').Contains("..") && !plan.File.Contains(':', StringComparison.Ordinal);
+
     // A job that came by mail may not name files elsewhere on the machine.
     private SheetPlan? Beside(SheetPlan plan)
     {
-        var isInside = !System.IO.Path.IsPathRooted(plan.File) && !plan.File.Split('/', '\\').Contains("..") && !plan.File.Contains(':', StringComparison.Ordinal);
-        if (folder is not null && isInside)
+        if (folder is not null && IsInside(plan))
             return plan with { File = System.IO.Path.Combine(folder, plan.File) };
         var given = folder is null ? "a sheet is named in a job that is no file" : $"the sheet '{Words.Short(plan.File)}'";
         _findings.Add(new Finding(Severity.Error, SheetCodes.NotBeside.Code, plan.At, given, "a file beside the job or in a folder below it", folder is null ? "save the job as a file" : "put the sheet beside the job, and name it without its folder"));

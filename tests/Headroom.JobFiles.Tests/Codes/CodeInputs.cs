@@ -1,5 +1,6 @@
 using System.Text;
 using Headroom.Domain.Findings;
+using Headroom.JobFiles.Changes;
 using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Files;
 using Headroom.JobFiles.Sheets;
@@ -114,6 +115,7 @@ internal static class CodeInputs
         ("EDT002", () => JobFileEditor.PutDesign("designs: [a]\n", "d", "{}").Findings),
         ("EDT003", () => JobFileEditor.PutDesign("job: x\n", "d", "[]").Findings),
         ("EDT004", () => JobFileEditor.PutDesign("designs:\n  ? a\n  : {like: b}\n", "d", "{}").Findings),
+        ("EDT005", () => FieldText.Of("{length: 3 m").Findings),
     ];
 
     private static IEnumerable<(string, Func<IEnumerable<Finding>>)> Records() => new (string Code, string File, string Text)[]

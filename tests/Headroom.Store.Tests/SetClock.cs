@@ -1,0 +1,9 @@
+namespace Headroom.Store.Tests;
+
+/// <summary>A clock that stands where it was set.</summary>
+internal sealed class SetClock(DateTimeOffset now) : TimeProvider
+{
+    public DateTimeOffset Now { get; set; } = now;
+
+    public override DateTimeOffset GetUtcNow() => Now;
+}

@@ -10,6 +10,9 @@ public static class FirmOnPapers
 {
     private const string Blank = "____";
 
+    // The foot has one line for firm, job, design, day and paper.
+    private const int MostAtFoot = 40;
+
     /// <summary>What stands in the way of using a firm's picture; null when nothing does.</summary>
     /// <param name="firm">The firm.</param>
     public static string? Complaint(Firm firm) => firm.Logo is { } logo && ArtPath.Complaint(logo) is { } problem ? problem : null;
@@ -21,6 +24,9 @@ public static class FirmOnPapers
             {
                 string.Join(", ", firm.Address), string.Join(" · ", firm.Contact.Select(one => one.Value)), string.Join(" · ", firm.TaxNumbers.Select(number => $"{number.Key} {number.Value}")),
             }.Where(line => line.Length > 0)]) { Logo = firm.Logo };
+
+    /// <summary>Its name for the foot of a sheet; the whole of a long one stands at the head.</summary>
+    internal static string Short(Firm firm) => firm.Name.Length <= MostAtFoot ? firm.Name : firm.Name[..MostAtFoot].TrimEnd() + "…";
 
     /// <summary>Whom to call: the firm with its number; empty when there is none.</summary>
     internal static string Call(PaperInput input) => input.Firm is { } firm ? string.Join(", ", new[] { firm.Name, Phone(input) }.Where(part => part.Length > 0)) : "";

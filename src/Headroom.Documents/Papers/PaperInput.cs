@@ -41,7 +41,7 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     public string Day => Written.Day(Ledger.On);
 
     /// <summary>What stands at the foot of every sheet.</summary>
-    public string Foot => $"{(Firm is { } firm ? firm.Name + " · " : "")}{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
+    public string Foot => $"{(Firm is { } firm ? FirmOnPapers.Short(firm) + " · " : "")}{Cut(Job.Name)} · design {Ledger.Design} · {Day}";
 
     /// <summary>The entries that may be seen: inside ones only where the paper stays inside.</summary>
     /// <param name="inside">True for a paper for the firm's own eyes.</param>

@@ -24,6 +24,13 @@ public sealed class FirmTests
     }
 
     [Fact]
+    public void A_long_name_of_a_firm_leaves_the_foot_room_for_job_and_paper()
+    {
+        var page = Pages(Plain with { Firm = Firm with { Name = string.Concat(Enumerable.Repeat("Reed and Sons ", 21)) } }, "limits")[0];
+        Assert.Contains("…·CobnutBarnAnimalDoctors·designas-offered", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_quotation_has_number_days_terms_and_numbers_of_tax()
     {
         var text = string.Concat(Pages(Plain with { Firm = Firm, QuoteCount = "17" }, "quotation"));

@@ -38,7 +38,7 @@ internal static class EntryTable
 
     private static Row RowOf(LedgerEntry entry, string subject, ShownUnits units)
     {
-        var mark = new Cell("") { Draw = (canvas, box) => VerdictMark.Draw(canvas, entry.Verdict, box.Middle, 6) };
+        var mark = new Cell("") { Draw = (canvas, box) => VerdictMark.Draw(canvas, entry.Verdict, new(box.Middle.X, box.Y + Math.Min(box.Height, Height) / 2), 6) };
         if (entry.Verdict == Verdict.Unknown && entry.Question is { } question)
             return new Row([mark, new(subject), new(entry.What), new(Written.Asked(question), Lettering.Cell with { Face = Face.Slanted }) { Span = 4 }]) { Least = Height };
         var unit = units.Of(entry.Unit);

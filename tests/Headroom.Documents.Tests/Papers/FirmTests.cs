@@ -12,7 +12,7 @@ public sealed class FirmTests
     private static readonly Firm Firm = FirmFile.Read(Path.Combine(Repository.Root, "examples", "firm.yaml")).Value!;
     private static readonly PaperInput Plain = Studied.Example("barn-vets");
 
-    public static TheoryData<string> Papers => [.. PaperList.All.Where(kind => kind.Id != "labels").Select(kind => kind.Id)];
+    public static TheoryData<string> Papers => [.. PaperList.All.Where(kind => kind.Id != "labels" && kind.AsFile is null).Select(kind => kind.Id)];
 
     [Theory, MemberData(nameof(Papers))]
     public void The_firm_stands_at_the_head_and_at_the_foot_of_every_sheet_and_nowhere_without_its_file(string id)

@@ -62,6 +62,8 @@ internal sealed class Search : Looking
             Bound = ahead is { } some ? Math.Min(some, waits ?? some) : waits;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
             _request.Effort.Told?.Invoke(cheapest ?? 0, Bound ?? cheapest ?? 0);
+            if (Bound is null && Found.Count == 0 && Refused.Count == 0)
+                Tell();
             if (Bound is null || Bound >= Below || (cheapest is { } cost && Bound >= limit(cost)))
                 return;
             if (waits is not null && (set is null || waits <= ahead || _request.Effort.Stop.IsCancellationRequested))
@@ -142,6 +144,17 @@ internal sealed class Search : Looking
         }
 
         return null;
+    }
+
+    // Nothing came up at all: the sets that came nearest say why.
+    private void Tell()
+    {
+        if (_sets is not SetStream stream)
+            return;
+        foreach (var set in stream.TooLittle)
+            Refused.Add(new("does not fit", Words(set), null, null, new FitReason(_packing, (_problem, _job), _sets.Table, _gate, _request).Of(set, Global(set))));
+        if (stream.TooLittle.Count == 0)
+            Refused.Add(new("does not fit", "any number of what may be used", null, null, "none of it has ports of all the kinds that are needed, links included"));
     }
 
     // What more boxes only make worse: room and weight in the rack, the budget, what is heard.

@@ -37,7 +37,7 @@ internal sealed class AggregateModel
     {
         if (known is not null)
             Begin(_model, known, free);
-        var (status, solver) = Solving.Run(_model, effort with { Told = null });
+        var (status, solver) = Solving.Run(_model, known is null ? effort : effort with { Told = null });
         if (!Solving.Found(status))
             return (null, status == CpSolverStatus.Infeasible ? null : 0);
         var goes = _goes.ToDictionary(pair => pair.Key, pair => (int)solver.Value(pair.Value));

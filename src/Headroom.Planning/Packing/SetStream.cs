@@ -10,6 +10,9 @@ internal sealed class SetStream : ISetSource
     // So many parts of sets are opened for each unit of work.
     private const double PartsPerWork = 20_000;
 
+    // So many of the sets that do not do are told.
+    private const int MostTold = 3;
+
     // Rows beyond these cost more time than they save.
     private const int MostRows = 60;
 
@@ -56,6 +59,9 @@ internal sealed class SetStream : ISetSource
 
     /// <inheritdoc/>
     public FamilyTable Table { get; }
+
+    /// <summary>The first few sets into which not all goes even in parts, the cheapest first.</summary>
+    public List<BoughtSet> TooLittle { get; } = [];
 
     /// <summary>The only place of a problem that is used; null where there are several.</summary>
     public static int? PlaceOf(PackProblem problem)
@@ -138,6 +144,8 @@ internal sealed class SetStream : ISetSource
         var (between, row) = _fills.Of(part.Families, Plugs(part));
         if (row is not null && _rows++ < MostRows && (double.IsPositiveInfinity(between) || _least.WithBetween(part.Families, between) > now))
             _least.Add(row);
+        if (double.IsPositiveInfinity(between) && TooLittle.Count < MostTold)
+            TooLittle.Add(SetOf(part));
         if (double.IsPositiveInfinity(between) && Plugs(part) is { } few)
             Whole(part, null, part.Extra!.Value + 1, few);
         else if (!double.IsPositiveInfinity(between))

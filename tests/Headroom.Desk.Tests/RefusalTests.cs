@@ -131,6 +131,8 @@ public sealed class RefusalTests
         await using var app = DeskHost.Build(new DeskSettings(new StorePlace(folder), new Uri("http://127.0.0.1:0"), "x"), host => host.UseUrls("http://127.0.0.1:0"));
         await app.StartAsync(TestContext.Current.CancellationToken);
         using var client = new HttpClient();
+        // It asks first whether the rest is wanted: else the answer may come while it still sends.
+        client.DefaultRequestHeaders.ExpectContinue = true;
         using var answer = await client.PostAsync($"{app.Urls.First()}/new", new ByteArrayContent(new byte[DeskHost.MostBytes + 1]) { Headers = { ContentType = new MediaTypeHeaderValue("application/x-www-form-urlencoded") } }, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
         Assert.Contains("more than 4 MiB", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);

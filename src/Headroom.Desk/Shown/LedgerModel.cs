@@ -58,7 +58,8 @@ public sealed record LedgerModel(
         var (asked, there, left) = EntryInWords.Figures(entry, Units);
         var question = EntryInWords.Question(entry, Units);
         var row = new KeptRow(entry.Id, LedgerInWords.Word(entry.Verdict), entry.Subject, entry.What, asked, there, left, question);
-        return new(row, Units.Of(entry.Unit).Symbol, question is null ? Bar(entry, row) : "", [.. EntryInWords.Remarks(entry, Units)]);
+        var line = new LedgerLine(row, Units.Of(entry.Unit).Symbol, [.. EntryInWords.Remarks(entry, Units)]);
+        return question is null ? line.With(() => Bar(entry, row)) : line;
     }
 
     private static string Bar(LedgerEntry entry, KeptRow row) =>

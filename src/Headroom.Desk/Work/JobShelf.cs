@@ -12,8 +12,8 @@ internal sealed class JobShelf(JobStore store, ModelShelf models, DeskSettings s
     /// <summary>The name a job has in findings and workings.</summary>
     public const string FileName = "job.yaml";
 
-    private const int MostJobs = 200;
-    private const int MostStudies = 80;
+    private const int MostJobs = 120;
+    private const int MostStudies = 60;
 
     private readonly Recent<(string, int, ModelsAtHand), OpenJob> _open = new(MostJobs);
     private readonly Recent<(string, int, ModelsAtHand, string, DateOnly), StudiedDesign> _studied = new(MostStudies);

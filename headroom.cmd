@@ -35,7 +35,16 @@ call :fresh
 if errorlevel 1 exit /b 2
 
 :start
+rem The store and its pages need the libraries of the web server; the other commands start sooner without them.
+set "desk=%run%\%build%\headroom.desk.runtimeconfig.json"
+if not exist "%desk%" goto plain
+if "%~1"=="serve" goto desk
+if "%~1"=="store" goto desk
+:plain
 dotnet "%run%\%build%\headroom.dll" %*
+exit /b %errorlevel%
+:desk
+dotnet exec --runtimeconfig "%desk%" "%run%\%build%\headroom.dll" %*
 exit /b %errorlevel%
 
 :fresh

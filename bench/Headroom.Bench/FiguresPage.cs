@@ -149,12 +149,16 @@ internal static class FiguresPage
 
     private static ProcessStartInfo Dotnet(string assembly, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [assembly, .. arguments]) { RedirectStandardOutput = true };
+        var desk = Path.ChangeExtension(assembly, ".desk.runtimeconfig.json");
+        string[] how = arguments is ["serve" or "store", ..] && File.Exists(desk) ? ["exec", "--runtimeconfig", desk] : [];
+        var start = new ProcessStartInfo("dotnet", [.. how, assembly, .. arguments]) { RedirectStandardOutput = true };
         // As ./headroom starts it (docs/decisions/0004-starting-soon.md); the bare program starts as any program does.
-        if (Path.GetFileName(assembly) == "headroom.dll")
+        foreach (var (name, value) in AsTheCommand.Settings)
         {
-            start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
-            start.Environment["DOTNET_GCgen0size"] = "2000000";
+            if (Path.GetFileName(assembly) == "headroom.dll")
+                start.Environment[name] = value;
+            else
+                start.Environment.Remove(name);
         }
 
         return start;

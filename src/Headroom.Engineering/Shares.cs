@@ -59,10 +59,8 @@ internal static class Shares
             array[at++] = right < count && order.Compare(array[right], lower[left]) < 0 ? array[right++] : lower[left++];
     }
 
-    private static int Count(int things) => things < Worth ? 1 : Most;
-
-    // Calls with the number of the share, its first and the one behind its last.
-    private static void Each(int count, Action<int, int, int> work)
+    /// <summary>Works on a number of things by shares: called with the number of the share, its first and the one behind its last.</summary>
+    public static void Each(int count, Action<int, int, int> work)
     {
         var shares = Count(count);
         if (shares == 1)
@@ -70,4 +68,6 @@ internal static class Shares
         else
             Parallel.For(0, shares, share => work(share, (int)((long)count * share / shares), (int)((long)count * (share + 1) / shares)));
     }
+
+    private static int Count(int things) => things < Worth ? 1 : Most;
 }

@@ -11,8 +11,11 @@ internal static class WorstFirst
     {
         // Worked out once for each entry, not at each comparison, and in borrowed memory.
         var keys = ArrayPool<Key>.Shared.Rent(entries.Count);
-        for (var i = 0; i < entries.Count; i++)
-            keys[i] = new Key(Rank(entries[i].Verdict), ShareLeft(entries[i]), entries[i]);
+        Shares.Each(entries.Count, (_, first, end) =>
+        {
+            for (var i = first; i < end; i++)
+                keys[i] = new Key(Rank(entries[i].Verdict), ShareLeft(entries[i]), entries[i]);
+        });
         Shares.Sort(keys, entries.Count, Comparer.One);
         for (var i = 0; i < entries.Count; i++)
             entries[i] = keys[i].Entry;

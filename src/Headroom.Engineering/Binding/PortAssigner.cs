@@ -62,13 +62,13 @@ internal sealed class PortAssigner
     /// <summary>Patched drops on which no endpoint hangs.</summary>
     public List<BoundPatch> Loose(IReadOnlyList<BoundEndpoint> endpoints)
     {
-        var used = new HashSet<BoundPatch>(endpoints.Count, ReferenceEqualityComparer.Instance);
+        var patched = 0;
         for (var i = 0; i < endpoints.Count; i++)
-        {
-            if (endpoints[i].Port is { } port)
-                used.Add(port);
-        }
-
+            patched += endpoints[i].Port is { Assumed: false } ? 1 : 0;
+        // No two hang on one patch, or the job would have been refused: where there are as many, none is loose.
+        if (patched == _patched.Count)
+            return [];
+        var used = new HashSet<BoundPatch>(endpoints.Select(endpoint => endpoint.Port).OfType<BoundPatch>(), ReferenceEqualityComparer.Instance);
         return [.. _patched.Values.Where(patch => !used.Contains(patch))];
     }
 

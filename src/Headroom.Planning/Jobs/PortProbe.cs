@@ -19,6 +19,8 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
     // The class powers at the port: limits people set, since equipment offers them by class.
     private static readonly double[] LimitSteps = [4, 7, 15.4, 30, 45, 60, 75];
 
+    private readonly bool _noneLeft = job.Policy.ReserveOf("power").Of(1) <= 0;
+
     private readonly Dictionary<string, Dictionary<(int Kind, int Group), PortAnswer>> _known = [];
 
     /// <summary>What each kind takes on each group of a switch.</summary>
@@ -71,7 +73,7 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
         return answers;
     }
 
-    private static PortAnswer Answer(SwitchPower s, string? broken, double? limit)
+    private PortAnswer Answer(SwitchPower s, string? broken, double? limit)
     {
         if (broken is not null || s.Ports.Count == 0 || s.Ports[0].Fault != PortFault.None)
             return new(null, limit, broken is null ? null : Quantity(broken));
@@ -82,9 +84,13 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
     private static string Quantity(string entry) => entry[(entry.LastIndexOf('/') + 1)..];
 
     // What nobody knows is counted as the most the port gives; the study says that it is not known.
-    private static long Load(SwitchPower s, PoweredPort port, PowerState state)
+    private long Load(SwitchPower s, PoweredPort port, PowerState state)
     {
-        var watts = state == PowerState.Start ? PortReserve.Starting(port, s.Setting) : PortReserve.Running(port, s.Setting, state);
+        var watts = state != PowerState.Start ? PortReserve.Running(port, s.Setting, state)
+            // Where no watt need be left, a switch that tries again brings up in waves what has room once the others have settled. How much
+            // that takes is no sum of its ports: the least it can be is counted, and the study sorts out what does not come up.
+            : s.Setting.Retries && _noneLeft ? PortReserve.Running(port, s.Setting, PowerState.Typical)
+            : PortReserve.Starting(port, s.Setting);
         return (long)Math.Round((watts ?? port.GrantWatts ?? PoeTypes.Of(port.Feed.Type ?? PoeType.Type1).MostSourceWatts) * PortAnswer.PerWatt);
     }
 

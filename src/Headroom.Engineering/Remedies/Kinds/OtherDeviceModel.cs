@@ -7,7 +7,7 @@ using Headroom.Engineering.Power;
 
 namespace Headroom.Engineering.Remedies.Kinds;
 
-/// <summary>Devices of one model exchanged for others of their kind that draw less.</summary>
+/// <summary>Devices of one model exchanged for others of their kind that draw less and, as far as the catalogue tells, do no less.</summary>
 internal sealed class OtherDeviceModel : IRemedyKind
 {
     /// <inheritdoc/>
@@ -20,13 +20,21 @@ internal sealed class OtherDeviceModel : IRemedyKind
         foreach (var alike in devices.Where(device => device.TakesPower).GroupBy(device => device.Model.Id))
         {
             var model = alike.First().Model;
-            foreach (var other in at.Catalogue.Endpoints.Values.Where(other => other.Kind == model.Kind && DrawsLess(other, model)))
+            foreach (var other in at.Catalogue.Endpoints.Values.Where(other => other.Kind == model.Kind && DrawsLess(other, model) && ServesAsWell(other, model)))
                 yield return Idea([.. alike], other, at);
         }
     }
 
     private static bool DrawsLess(EndpointModel other, EndpointModel model) =>
         other.Power is not null && Most(other) is { } less && Most(model) is { } most && less < most;
+
+    // As far as the catalogue tells: as fast, and made for air as cold and as warm.
+    private static bool ServesAsWell(EndpointModel other, EndpointModel model) =>
+        NotLess(LinkRate.Fastest(other.Speeds), LinkRate.Fastest(model.Speeds))
+        && NotLess(other.Body.MostAmbient?.Value.Value, model.Body.MostAmbient?.Value.Value)
+        && NotLess(-other.Body.LeastAmbient?.Value.Value, -model.Body.LeastAmbient?.Value.Value);
+
+    private static bool NotLess(double? one, double? than) => than is null || one >= than;
 
     private static double? Most(EndpointModel model) => model.Draws.GetValueOrDefault(DeviceDraws.Name(PowerState.Peak))?.Value.Value;
 

@@ -35,6 +35,41 @@ call :fresh
 if errorlevel 1 exit /b 2
 
 :start
+rem What is asked most often starts sooner without the libraries of the web server, which papers, the store and its pages need.
+set "quick=%run%\%build%\headroom.quick.runtimeconfig.json"
+if not exist "%quick%" goto plain
+for %%c in (check study explain reckon) do if "%~1"=="%%c" goto quick
+:plain
+dotnet "%run%\%build%\headroom.dll" %*
+exit /b %errorlevel%
+:quick
+dotnet exec --runtimeconfig "%quick%" "%run%\%build%\headroom.dll" %*
+exit /b %errorlevel%
+
+:fresh
+if not errorlevel 1 goto start
+if not exist "%run%" mkdir "%run%"
+set tries=0
+
+:lock
+rem The open handle is the lock: Windows drops it when its holder ends, however that ends.
+set "held="
+2>nul (9>"%run%\lock" (set "held=yes" & call :build_if_stale 2>con))
+if defined held goto built
+set /a tries+=1
+if %tries%==1 echo waiting for another start of headroom to finish building ... 1>&2
+if %tries%==900 (
+    echo headroom: another build has held "%run%\lock" for 15 minutes. 1>&2
+    exit /b 2
+)
+ping -n 2 127.0.0.1 >nul
+goto lock
+
+:built
+call :fresh
+if errorlevel 1 exit /b 2
+
+:start
 rem The store and its pages need the libraries of the web server; the other commands start sooner without them.
 set "desk=%run%\%build%\headroom.desk.runtimeconfig.json"
 if not exist "%desk%" goto plain

@@ -149,8 +149,8 @@ internal static class FiguresPage
 
     private static ProcessStartInfo Dotnet(string assembly, params string[] arguments)
     {
-        var desk = Path.ChangeExtension(assembly, ".desk.runtimeconfig.json");
-        string[] how = arguments is ["serve" or "store", ..] && File.Exists(desk) ? ["exec", "--runtimeconfig", desk] : [];
+        var quick = Path.ChangeExtension(assembly, ".quick.runtimeconfig.json");
+        string[] how = arguments is ["check" or "study" or "explain" or "reckon", ..] && File.Exists(quick) ? ["exec", "--runtimeconfig", quick] : [];
         var start = new ProcessStartInfo("dotnet", [.. how, assembly, .. arguments]) { RedirectStandardOutput = true };
         // As ./headroom starts it (docs/decisions/0004-starting-soon.md); the bare program starts as any program does.
         foreach (var (name, value) in AsTheCommand.Settings)

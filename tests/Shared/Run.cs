@@ -17,10 +17,10 @@ internal static class Run
     public static ProcessStart HeadroomStart(params string[] arguments)
     {
         var command = Published.Value;
-        // As the script does: these two need the web server's libraries.
-        var desk = Path.ChangeExtension(command, ".desk.runtimeconfig.json");
-        if (arguments is ["serve" or "store", ..] && File.Exists(desk))
-            return new ProcessStart("dotnet", ["exec", "--runtimeconfig", desk, command, .. arguments]) { Environment = Plain };
+        // As the script does: these four start without the web server's libraries.
+        var quick = Path.ChangeExtension(command, ".quick.runtimeconfig.json");
+        if (arguments is ["check" or "study" or "explain" or "reckon", ..] && File.Exists(quick))
+            return new ProcessStart("dotnet", ["exec", "--runtimeconfig", quick, command, .. arguments]) { Environment = Plain };
         return (command.EndsWith(".dll", StringComparison.OrdinalIgnoreCase)
             ? new ProcessStart("dotnet", [command, .. arguments])
             : new ProcessStart(command, arguments)) with { Environment = Plain };

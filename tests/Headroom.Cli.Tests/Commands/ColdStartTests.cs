@@ -9,7 +9,7 @@ public sealed class ColdStartTests : IDisposable
     [Fact]
     public void A_job_without_sheets_is_studied_without_what_reads_them()
     {
-        var start = Run.HeadroomStart("study", "examples/barn-vets/job.yaml");
+        var start = Run.HeadroomStart("--version");
         Assert.SkipUnless(start.File == "dotnet", "Another executable is tested than the one built here.");
         var built = Path.GetDirectoryName(start.Arguments[0])!;
         foreach (var file in Directory.GetFiles(built, "*", SearchOption.AllDirectories))
@@ -29,6 +29,6 @@ public sealed class ColdStartTests : IDisposable
     private ProcessResult Study(string job)
     {
         var start = Run.HeadroomStart("study", job);
-        return Run.Process(start with { Arguments = [Path.Combine(_folder, "headroom.dll"), .. start.Arguments[1..]] });
+        return Run.Process(start with { Arguments = [Path.Combine(_folder, "headroom.dll"), "study", job] });
     }
 }

@@ -23,21 +23,8 @@ internal static class ServeCommand
         command.Add(data);
         command.Add(urls);
         command.Add(by);
-        command.SetAction(parsed => Guarded(new DeskSettings(StorePlace.Told(data.One(parsed)), DeskAddress.Read(urls.One(parsed) ?? DeskAddress.Usual).Address!, by.One(parsed) ?? Environment.UserName), desk));
+        command.SetAction(parsed => Serve(new DeskSettings(StorePlace.Told(data.One(parsed)), DeskAddress.Read(urls.One(parsed) ?? DeskAddress.Usual).Address!, by.One(parsed) ?? Environment.UserName), desk));
         return command;
-    }
-
-    // Started past its script the program may have no web server to load.
-    private static int Guarded(DeskSettings settings, Desk desk)
-    {
-        try
-        {
-            return Serve(settings, desk);
-        }
-        catch (FileNotFoundException missing) when (missing.FileName?.StartsWith("Microsoft.", StringComparison.Ordinal) == true)
-        {
-            return Refuse(desk, "the web server of .NET (ASP.NET Core 10) is not here; start it as ./headroom serve, with the .NET SDK or the ASP.NET Core runtime on the machine");
-        }
     }
 
     // In a method of its own, so that asking for help loads no web server.

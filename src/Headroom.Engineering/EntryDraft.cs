@@ -10,13 +10,22 @@ namespace Headroom.Engineering;
 /// <param name="What">What it is a limit of, in words; at most 24 characters.</param>
 /// <param name="Unit">The unit of its numbers.</param>
 /// <param name="Kind">The kind of limit.</param>
-internal sealed record EntryDraft(string Discipline, string Subject, string Quantity, string What, string Unit, string Kind)
+internal readonly record struct EntryDraft(string Discipline, string Subject, string Quantity, string What, string Unit, string Kind)
 {
     /// <summary>Which way the limit works.</summary>
     public Sense Sense { get; init; }
 
     /// <summary>True when it is for the firm's own eyes.</summary>
     public bool Inside { get; init; }
+
+    /// <summary>Half the interval of what is left; null when no input has one.</summary>
+    public double? PlusMinus { get; init; }
+
+    /// <summary>Codes of the cautions that apply; null for none.</summary>
+    public IReadOnlyList<Caution>? Cautions { get; init; }
+
+    /// <summary>What was assumed, in words; null for nothing.</summary>
+    public IReadOnlyList<string>? Assumed { get; init; }
 
     /// <summary>The entry with its numbers, judged.</summary>
     public LedgerEntry With(double? demand, double? limit, Reserve reserve, IEntryStory story, KnownParts? parts = null) => new()
@@ -33,7 +42,10 @@ internal sealed record EntryDraft(string Discipline, string Subject, string Quan
         Limit = limit,
         Reserve = limit is { } there ? reserve.Of(there) : null,
         Studied = Judge.Of(demand, limit, reserve, parts),
+        PlusMinus = PlusMinus,
         Parts = parts,
+        Assumed = Assumed ?? [],
+        Cautions = Cautions ?? [],
         Story = story,
     };
 }

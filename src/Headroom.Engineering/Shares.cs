@@ -42,21 +42,26 @@ internal static class Shares
             to.AddRange(part);
     }
 
-    /// <summary>Sorts the first of an array by an order in which no two are alike.</summary>
-    public static void Sort<T>(T[] array, int count, IComparer<T> order)
+    /// <summary>Sorts keys, each with its place beside it.</summary>
+    public static void Sort(ulong[] keys, int[] places, int count)
     {
         if (count < Worth)
         {
-            Array.Sort(array, 0, count, order);
+            Array.Sort(keys, places, 0, count);
             return;
         }
 
         var middle = count / 2;
-        Parallel.Invoke(() => Array.Sort(array, 0, middle, order), () => Array.Sort(array, middle, count - middle, order));
-        var lower = array.AsSpan(0, middle).ToArray();
+        Parallel.Invoke(() => Array.Sort(keys, places, 0, middle), () => Array.Sort(keys, places, middle, count - middle));
+        var (lower, their) = (keys.AsSpan(0, middle).ToArray(), places.AsSpan(0, middle).ToArray());
         var (left, right, at) = (0, middle, 0);
         while (left < lower.Length)
-            array[at++] = right < count && order.Compare(array[right], lower[left]) < 0 ? array[right++] : lower[left++];
+        {
+            if (right < count && keys[right] < lower[left])
+                (keys[at], places[at++]) = (keys[right], places[right++]);
+            else
+                (keys[at], places[at++]) = (lower[left], their[left++]);
+        }
     }
 
     /// <summary>Works on a number of things by shares: called with the number of the share, its first and the one behind its last.</summary>

@@ -7,33 +7,41 @@ namespace Headroom.Engineering.Binding;
 
 /// <summary>A stretch of a run that is alike from end to end.</summary>
 /// <param name="Name">What people call it: <c>K-17</c>, <c>piece 2 of K-17</c>, <c>cords of K-17</c>.</param>
-/// <param name="Metres">Its length [m]; null when not surveyed.</param>
-/// <param name="Cable">The name of its cable; null when not known.</param>
-/// <param name="SquareMillimetres">Cross-section of one conductor [mm²]; null when not known.</param>
-/// <param name="Conductivity">Conductivity as a share of annealed copper [1].</param>
-/// <param name="CopperClad">True for copper-clad conductors.</param>
+/// <param name="Make">What it is made of.</param>
 /// <param name="Celsius">Air around it [°C].</param>
 /// <param name="Air">Where the temperature comes from.</param>
-/// <param name="Cord">True for a cord.</param>
-public sealed record BoundPiece(
-    string Name,
-    double? Metres,
-    string? Cable,
-    double? SquareMillimetres,
-    double Conductivity,
-    bool CopperClad,
-    double Celsius,
-    AirOrigin Air,
-    bool Cord)
+public sealed record BoundPiece(string Name, PieceMake Make, double Celsius, AirOrigin Air)
 {
+    // Two of them for every endpoint: not-a-number stands for "not known" inside, in half the room.
+    private readonly double _metres = double.NaN;
+    private readonly double _ohmsPerMetre = Make.SquareMillimetres is { } area ? Conductor.OhmsPerMetre(area, Celsius, Make.Conductivity) : double.NaN;
+
     /// <summary>The piece as surveyed; null for assumed cords.</summary>
     public RunPiece? Written { get; init; }
 
+    /// <summary>Its length [m]; null when not surveyed.</summary>
+    public double? Metres { get => Known(_metres); init => _metres = value ?? double.NaN; }
+
+    /// <summary>The name of its cable; null when not known.</summary>
+    public string? Cable => Make.Cable;
+
+    /// <summary>Cross-section of one conductor [mm²]; null when not known.</summary>
+    public double? SquareMillimetres => Make.SquareMillimetres;
+
+    /// <summary>Conductivity as a share of annealed copper [1].</summary>
+    public double Conductivity => Make.Conductivity;
+
+    /// <summary>True for copper-clad conductors.</summary>
+    public bool CopperClad => Make.CopperClad;
+
+    /// <summary>True for a cord.</summary>
+    public bool Cord => Make.Cord;
+
     /// <summary>The copper cable of the catalogue; null when it is not known or is fibre.</summary>
-    public CableModel? Copper { get; init; }
+    public CableModel? Copper => Make.Copper;
 
     /// <summary>The fibre cable of the catalogue; null when it is not known or is copper.</summary>
-    public FibreModel? Fibre { get; init; }
+    public FibreModel? Fibre => Make.Fibre;
 
     /// <summary>The length as written; null when it was not, or was assumed.</summary>
     public Given<Metres>? Length => Written?.Length;
@@ -51,8 +59,10 @@ public sealed record BoundPiece(
     public string CelsiusOrigin => Air.InWords;
 
     /// <summary>Resistance of one metre of one conductor at its temperature [Ω/m]; null when the cable is not known.</summary>
-    public double? OhmsPerMetre { get; } = SquareMillimetres is { } area ? Conductor.OhmsPerMetre(area, Celsius, Conductivity) : null;
+    public double? OhmsPerMetre => Known(_ohmsPerMetre);
 
     /// <summary>Resistance of one conductor of it [Ω]; null when length or cable is not known.</summary>
-    public double? Ohms => Metres * OhmsPerMetre;
+    public double? Ohms => Known(_metres * _ohmsPerMetre);
+
+    private static double? Known(double value) => double.IsNaN(value) ? null : value;
 }

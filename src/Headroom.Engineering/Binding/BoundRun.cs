@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Headroom.Domain.Jobs;
 
 namespace Headroom.Engineering.Binding;
@@ -5,7 +6,7 @@ namespace Headroom.Engineering.Binding;
 /// <summary>A run in its pieces, cords included, with what each is made of and how warm it is.</summary>
 /// <param name="Drop">The drop.</param>
 /// <param name="Pieces">The pieces from the closet outwards.</param>
-public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
+public sealed record BoundRun(Drop Drop, ImmutableArray<BoundPiece> Pieces)
 {
     /// <summary>Resistance of one conductor from end to end [Ω]; null when a length or a cable is not known.</summary>
     public double? ConductorOhms
@@ -13,7 +14,7 @@ public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
         get
         {
             var sum = 0.0;
-            for (var i = 0; i < Pieces.Count; i++)
+            for (var i = 0; i < Pieces.Length; i++)
             {
                 if (Pieces[i].Ohms is not { } ohms)
                     return null;
@@ -29,7 +30,7 @@ public sealed record BoundRun(Drop Drop, IReadOnlyList<BoundPiece> Pieces)
     {
         get
         {
-            for (var i = 0; i < Pieces.Count; i++)
+            for (var i = 0; i < Pieces.Length; i++)
             {
                 if (Pieces[i].Fibre is not null)
                     return true;

@@ -16,12 +16,13 @@ public static class LinkRate
         if (one.Count == 0 || other.Count == 0)
             return Fastest(one.Count == 0 ? other : one);
         double? best = null;
-        foreach (var rate in one)
+        for (var i = 0; i < one.Count; i++)
         {
-            foreach (var same in other)
+            var rate = one[i].Value.Value;
+            for (var j = 0; j < other.Count; j++)
             {
-                if (same.Value.Value == rate.Value.Value && !(best >= rate.Value.Value))
-                    best = rate.Value.Value;
+                if (other[j].Value.Value == rate && !(best >= rate))
+                    best = rate;
             }
         }
 
@@ -34,8 +35,8 @@ public static class LinkRate
     public static double? Fastest(IReadOnlyList<Given<BitsPerSecond>> rates)
     {
         double? best = null;
-        foreach (var rate in rates)
-            best = best >= rate.Value.Value ? best : rate.Value.Value;
+        for (var i = 0; i < rates.Count; i++)
+            best = best >= rates[i].Value.Value ? best : rates[i].Value.Value;
         return best;
     }
 

@@ -8,13 +8,14 @@ namespace Headroom.Engineering.Binding;
 internal sealed class PortAssigner
 {
     private readonly IReadOnlyList<BoundSwitch> _switches;
-    private readonly Dictionary<string, BoundPatch> _patched = [];
+    private readonly Dictionary<string, BoundPatch> _patched;
     private readonly Dictionary<string, bool[]> _taken = [];
 
     /// <summary>Reads the patching of a design.</summary>
     public PortAssigner(IReadOnlyList<BoundSwitch> switches, IReadOnlyList<BoundInjector> injectors, Design design)
     {
         _switches = switches;
+        _patched = new(design.Patch.Count);
         var byId = switches.ToDictionary(s => s.Id);
         var injectorById = injectors.ToDictionary(i => i.Id);
         foreach (var s in switches)

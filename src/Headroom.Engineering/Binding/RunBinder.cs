@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.InteropServices;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Quantities;
@@ -19,9 +21,13 @@ public sealed class RunBinder
     // Copper-clad aluminium is about 63 % IACS where the catalogue does not say (computed from that assumption in the reference values).
     private const double CopperCladConductivity = 0.63;
 
-    private static readonly double AssumedCordArea = new GaugeUnit().ToBase(AssumedCordAwg);
+    private static readonly PieceMake ThinCord = new() { Cable = "thin cord", SquareMillimetres = new GaugeUnit().ToBase(AssumedCordAwg), Cord = true };
+    private static readonly PieceMake UnknownCord = new() { Cord = true };
+    private static readonly PieceMake UnknownCable = new();
 
     private readonly Catalogue _catalogue;
+    private readonly ConcurrentDictionary<string, PieceMake> _cables = new();
+    private readonly ConcurrentDictionary<string, PieceMake> _cords = new();
     private readonly Dictionary<string, Pathway> _pathways;
     private readonly Dictionary<string, (double Celsius, AirOrigin Origin)?> _spaceAir;
 
@@ -51,7 +57,7 @@ public sealed class RunBinder
             pieces[next++] = Piece(drop, device, $"device cord of {drop.Id}", cord: true);
         if (next < pieces.Length)
             pieces[next] = AssumedCords(drop);
-        return new BoundRun(drop, pieces);
+        return new BoundRun(drop, ImmutableCollectionsMarshal.AsImmutableArray(pieces));
     }
 
     /// <summary>What carries power where the injector stands in the room of the device and not in the closet: the cord there.</summary>
@@ -68,38 +74,34 @@ public sealed class RunBinder
 
     private BoundPiece Piece(Drop drop, RunPiece piece, string name, bool cord)
     {
-        var cable = piece.Cable is { } id && _catalogue.Cables.TryGetValue(id, out var model) ? model : null;
         var (celsius, origin) = Air(drop, piece);
-        return new BoundPiece(
-            name,
-            piece.Length?.Value.Value,
-            cable?.Id,
-            cable?.Conductor?.Value.Value,
-            cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
-            cable?.CopperClad == true,
-            celsius,
-            origin,
-            cord)
+        var make = piece.Cable is not { } id ? cord ? UnknownCord : UnknownCable : cord ? _cords.GetOrAdd(id, CordOf) : _cables.GetOrAdd(id, CableOf);
+        return new BoundPiece(name, make, celsius, origin) { Metres = piece.Length?.Value.Value, Written = piece };
+    }
+
+    private PieceMake CableOf(string id) => Make(id, cord: false);
+
+    private PieceMake CordOf(string id) => Make(id, cord: true);
+
+    private PieceMake Make(string id, bool cord)
+    {
+        var cable = _catalogue.Cables.GetValueOrDefault(id);
+        return new()
         {
-            Written = piece,
+            Cable = cable?.Id,
+            SquareMillimetres = cable?.Conductor?.Value.Value,
+            Conductivity = cable?.Conductivity?.Value.Value ?? (cable?.CopperClad == true ? CopperCladConductivity : 1),
+            CopperClad = cable?.CopperClad == true,
+            Cord = cord,
             Copper = cable,
-            Fibre = cable is null && piece.Cable is { } fibre ? _catalogue.Fibres.GetValueOrDefault(fibre) : null,
+            Fibre = cable is null ? _catalogue.Fibres.GetValueOrDefault(id) : null,
         };
     }
 
     private static BoundPiece AssumedCords(Drop drop) =>
         AssumedCord($"cords of {drop.Id}", drop.CordAtPanel is null && drop.CordAtDevice is null ? AssumedCordMetres : AssumedCordMetres / 2);
 
-    private static BoundPiece AssumedCord(string name, double metres) => new(
-        name,
-        metres,
-        "thin cord",
-        AssumedCordArea,
-        1,
-        CopperClad: false,
-        AssumedCelsius,
-        default,
-        Cord: true);
+    private static BoundPiece AssumedCord(string name, double metres) => new(name, ThinCord, AssumedCelsius, default) { Metres = metres };
 
     // A cord lies at one end of the run, the cable between both.
     private (double Celsius, AirOrigin Origin) Air(Drop drop, RunPiece piece)

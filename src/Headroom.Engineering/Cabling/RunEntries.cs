@@ -30,9 +30,9 @@ internal sealed class RunEntries(Policy policy)
         if (run.Unknown == 0 && run.Cords is { } cords)
             AddCords(entries, run, cords);
         if (run.Unknown == 0)
-            entries.Add(Loop(run, run.LinkLoopOhms, ChannelLimits.LinkLoopOhms, channel: false) with { Cautions = cautions });
+            entries.Add(Loop(run, (run.LinkLoopOhms, ChannelLimits.LinkLoopOhms), cautions, channel: false));
         if (run.LinkLoopOhms is { } link && run.Cords?.LoopOhms is { } ofCords)
-            entries.Add(Loop(run, link + ofCords, ChannelLimits.ChannelLoopOhms, channel: true) with { Cautions = cautions });
+            entries.Add(Loop(run, (link + ofCords, ChannelLimits.ChannelLoopOhms), cautions, channel: true));
         if (ConductorEntries.Of(run) is { } conductors)
             entries.Add(conductors with { Cautions = cautions });
     }
@@ -40,41 +40,51 @@ internal sealed class RunEntries(Policy policy)
     private LedgerEntry Length(CopperRun run)
     {
         var parts = run.Unknown == 0 ? null : new KnownParts(run.Pieces - run.Unknown, run.Pieces);
-        var entry = new EntryDraft(CablingLedger.Discipline, run.Id, "length", "length of the link", "m", "length")
-            .With(run.LinkMetres > 0 || run.Unknown == 0 ? run.LinkMetres : null, run.LongestLinkMetres, _length, new LengthStory(run, _length), parts);
-        return entry with
+        var draft = new EntryDraft(CablingLedger.Discipline, run.Id, "length", "length of the link", "m", "length")
         {
             PlusMinus = run.SpreadMetres > 0 ? run.SpreadMetres : null,
-            Question = entry.Studied == Verdict.Unknown ? LengthQuestion(run) : null,
             Assumed = Assumed(run),
-            Advice = entry.Studied is Verdict.Short or Verdict.Tight ? new LateList<string>(() => LengthAdvice.Of(run, _length)) : [],
+        };
+        var entry = draft.With(run.LinkMetres > 0 || run.Unknown == 0 ? run.LinkMetres : null, run.LongestLinkMetres, _length, new LengthStory(run, _length), parts);
+        return entry.Studied switch
+        {
+            Verdict.Unknown => entry with { Question = LengthQuestion(run) },
+            Verdict.Short or Verdict.Tight => entry with { Advice = Advice(run) },
+            _ => entry,
         };
     }
+
+    // Apart, so that nothing is kept for advice where none is due.
+    private LateList<string> Advice(CopperRun run) => new(() => LengthAdvice.Of(run, _length));
+
+    private LateList<string> Advice(CopperRun run, CordSums cords) => new(() => CordAdvice.Of(run, cords, _cords));
 
     private void AddCords(List<LedgerEntry> entries, CopperRun run, CordSums cords)
     {
         if (cords.Metres is not null && cords.InCableMetres is null && run.Run.Pieces.All(piece => !piece.Cord || piece.SquareMillimetres is not null))
             return; // A cord thinner than any that is allowed: the entry for its conductors says so.
-        var entry = new EntryDraft(CablingLedger.Discipline, run.Id, "cords", "length of both cords", "m", "cords").With(cords.Metres, cords.LongestMetres, _cords, new CordStory(run, cords, _cords));
-        entries.Add(entry with
+        var draft = new EntryDraft(CablingLedger.Discipline, run.Id, "cords", "length of both cords", "m", "cords")
         {
-            Question = entry.Studied == Verdict.Unknown ? CordQuestion(run, cords) : null,
-            Assumed = run.Run.Pieces.Any(piece => piece is { Cord: true, IsAssumed: true }) ? OnlyCord : [],
-            Advice = entry.Studied is Verdict.Short or Verdict.Tight ? new LateList<string>(() => CordAdvice.Of(run, cords, _cords)) : [],
+            Assumed = run.Run.Pieces.Any(piece => piece is { Cord: true, IsAssumed: true }) ? OnlyCord : null,
+        };
+        var entry = draft.With(cords.Metres, cords.LongestMetres, _cords, new CordStory(run, cords, _cords));
+        entries.Add(entry.Studied switch
+        {
+            Verdict.Unknown => entry with { Question = CordQuestion(run, cords) },
+            Verdict.Short or Verdict.Tight => entry with { Advice = Advice(run, cords) },
+            _ => entry,
         });
     }
 
-    private LedgerEntry Loop(CopperRun run, double? ohms, double limit, bool channel)
+    private LedgerEntry Loop(CopperRun run, (double? Ohms, double Limit) of, IReadOnlyList<Caution> cautions, bool channel)
     {
-        var draft = channel
-            ? new EntryDraft(CablingLedger.Discipline, run.Id, "channel-loop", "ohms with its cords", "Ω", "ohms")
-            : new EntryDraft(CablingLedger.Discipline, run.Id, "loop", "ohms of a pair", "Ω", "ohms");
-        var entry = draft.With(ohms, limit, _ohms, new LoopStory(run, channel, _ohms));
-        return entry with
+        var draft = new EntryDraft(CablingLedger.Discipline, run.Id, channel ? "channel-loop" : "loop", channel ? "ohms with its cords" : "ohms of a pair", "Ω", "ohms")
         {
-            PlusMinus = OhmsSpread * ohms,
-            Question = entry.Studied == Verdict.Unknown ? $"which cable is {run.Id}? read the gauge on the sheath" : null,
+            PlusMinus = OhmsSpread * of.Ohms,
+            Cautions = cautions,
         };
+        var entry = draft.With(of.Ohms, of.Limit, _ohms, new LoopStory(run, channel, _ohms));
+        return entry.Studied == Verdict.Unknown ? entry with { Question = $"which cable is {run.Id}? read the gauge on the sheath" } : entry;
     }
 
     private static string LengthQuestion(CopperRun run) => run.Unknown > 0

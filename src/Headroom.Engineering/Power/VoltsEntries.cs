@@ -94,7 +94,7 @@ internal static class VoltsEntries
     private static IReadOnlyList<string> Assumed(PoweredPort port)
     {
         var pieces = port.Endpoint.PowerRun!.Pieces;
-        var common = pieces.Count == 2 && pieces[0].Air.Written is not null && pieces[1].IsAssumed && !port.Port.Assumed
+        var common = pieces.Length == 2 && pieces[0].Air.Written is not null && pieces[1].IsAssumed && !port.Port.Assumed
             && (port.Feed.Type is null || port.Feed.DeclaredVolts is not null);
         return common ? OnlyCords : Assumptions(port);
     }

@@ -58,7 +58,7 @@ internal static class SheetTable
 
     private static string Folded(List<LedgerEntry> entries)
     {
-        var kinds = entries.GroupBy(entry => entry.Kind).Select(kind => $"{kind.Count()} {kind.Key}");
+        var kinds = entries.CountBy(entry => entry.Kind).OrderByDescending(kind => kind.Value).ThenBy(kind => kind.Key, StringComparer.Ordinal).Select(kind => $"{kind.Key} {kind.Value}");
         return $"{entries.Count} more clear: {string.Join(", ", kinds)} (--all lists them)";
     }
 }

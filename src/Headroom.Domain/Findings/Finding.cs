@@ -12,5 +12,12 @@ public sealed record Finding(Severity Severity, string Code, Place At, string Gi
     /// <summary>The finding in one line: <c>file:line:column: severity CODE: given; allowed; advice</c>.</summary>
     /// <returns>The line, without an end of line.</returns>
     public override string ToString() =>
-        $"{At}: {(Severity == Severity.Error ? "error" : "question")} {Code}: {Given}; {Allowed}; {Advice}";
+        $"{At}: {(Severity == Severity.Error ? "error" : "question")} {Code}: {Given}; {Allowed}; {InLine(Advice)}";
+
+    // Some advice is a sentence for a page; behind a semicolon it goes on in small letters and without a full stop.
+    private static string InLine(string advice)
+    {
+        var bare = advice.EndsWith('.') ? advice[..^1] : advice;
+        return bare is [>= 'A' and <= 'Z', >= 'a' and <= 'z', ..] ? char.ToLowerInvariant(bare[0]) + bare[1..] : bare;
+    }
 }

@@ -57,7 +57,7 @@ internal static class KeptEntries
         };
     }
 
-    private static LedgerEntry Dark(KeptService service) => Entry(service, ("back", "back after an outage", "ports", "kept")) with
+    private static LedgerEntry Dark(KeptService service) => Entry(service, ("back", "back after an outage", "", "kept")) with
     {
         Demand = service.Ids.Count,
         Limit = service.Ids.Count - service.Dark.Count,

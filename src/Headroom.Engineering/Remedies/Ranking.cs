@@ -5,7 +5,7 @@ namespace Headroom.Engineering.Remedies;
 /// <summary>Leaves out what another remedy does as well for no more, and puts the rest in order.</summary>
 internal static class Ranking
 {
-    /// <summary>The remedies that remain: what costs nothing first, then by gain for the money, then those of no known price.</summary>
+    /// <summary>The remedies that remain: what costs nothing first, then by gain for the money, then savings at the price of something else, then those of no known price.</summary>
     public static List<Remedy> Of(List<Remedy> remedies, IReadOnlyList<LedgerEntry> asked)
     {
         var left = remedies.ConvertAll(remedy => Left(remedy, asked));
@@ -24,9 +24,11 @@ internal static class Ranking
     private static int Group(Remedy remedy) => remedy switch
     {
         { BuysNothing: true, Cost.Amount: <= 0 } => 0,
+        // Saved by doing without what the other model can: whether that is a saving is for the client to say.
+        { Cost.Amount: < 0, Certainty: Certainty.Rough } => 3,
         { Cost.Amount: <= 0 } => 1,
         { Cost.Amount: > 0 } => 2,
-        _ => 3,
+        _ => 4,
     };
 
     // What is still amiss with each entry that was asked for.

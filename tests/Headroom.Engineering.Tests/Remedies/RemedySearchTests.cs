@@ -11,11 +11,11 @@ public sealed class RemedySearchTests
     private static readonly Lazy<RemedyResult> Barn = new(() => Found());
 
     [Fact]
-    public void What_costs_nothing_comes_first_then_gain_for_the_money_then_what_has_no_price()
+    public void What_costs_nothing_comes_first_then_gain_for_the_money_then_rough_savings_then_what_has_no_price()
     {
-        static int Group(Remedy remedy) => remedy.Cost.Amount switch { <= 0 => 0, > 0 => 1, null => 2 };
+        static int Group(Remedy remedy) => (remedy.Cost.Amount, remedy.Certainty) switch { (null, _) => 3, (< 0, Certainty.Rough) => 2, ( > 0, _) => 1, _ => 0 };
         var remedies = Barn.Value.Remedies;
-        Assert.Equal([0, 1, 2], remedies.Select(Group).Distinct());
+        Assert.Equal([0, 1, 2, 3], remedies.Select(Group).Distinct());
         Assert.Equal(remedies.Select(Group).Order(), remedies.Select(Group));
         var paid = remedies.Where(remedy => Group(remedy) == 1).Select(remedy => remedy.GainPerHundred!.Value).ToList();
         Assert.Equal(paid.OrderDescending(), paid);

@@ -224,6 +224,8 @@ function begin() {
     keyed = null;
     here.addEventListener('keydown', onKey);
     here.addEventListener('pointerdown', onDown);
+    // A finger on a thing moves that, and not the page; said here, since what is drawn inside a drawing does not take it from the style sheet.
+    here.addEventListener('touchstart', event => { if (event.target.closest('[data-grip]')) event.preventDefault(); }, { passive: false });
     here.addEventListener('dragstart', event => event.preventDefault());
     here.addEventListener('click', event => { if (event.target.closest('[data-grip]')) event.preventDefault(); });
     here.querySelector('form.moves').addEventListener('submit', onSubmit);

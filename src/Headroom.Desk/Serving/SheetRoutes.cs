@@ -120,7 +120,7 @@ internal static class SheetRoutes
     }
 
     // What the minutes after an outage ask: the starts, and what must go on through them.
-    private static bool IsOfRestart(LedgerEntry entry) => entry.Id.Split('/') is [_, _, "restart" or "back" or "runtime" or "on-battery"];
+    private static bool IsOfRestart(LedgerEntry entry) => entry.Id.Split('/') is [_, _, "restart" or "back" or "runtime" or "on-battery"] or ["power", _, "watts"];
 
     private static async Task Drawings(Visit visit)
     {

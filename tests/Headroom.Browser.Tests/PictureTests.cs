@@ -34,6 +34,25 @@ public sealed class PictureTests(Browser browser) : IClassFixture<Browser>
         }
     }
 
+    [Theory]
+    [InlineData("plan-moved", Visit.Barn + "/drawings/rooms?space=reception", "across of desk, m", "4.1")]
+    [InlineData("plan-refused", Visit.Barn + "/drawings/rooms?space=reception", "along of desk, m", "9")]
+    [InlineData("faces-moved", Visit.Barn + "/drawings/ports", "port of K-12", "sw-1/26")]
+    [InlineData("faces-refused", Visit.Barn + "/drawings/ports", "port of K-12", "sw-1/5")]
+    public async Task Drawings_look_as_they_were_accepted_after_a_move(string name, string address, string field, string value)
+    {
+        foreach (var (width, size) in ((int, string)[])[(1240, "desktop"), (390, "phone")])
+        {
+            await using var visit = await browser.Open(width, 1700, script: false, scale: Scale);
+            var page = await visit.Begin();
+            await page.GotoAsync(address);
+            await page.GetByLabel(field, new() { Exact = true }).FillAsync(value);
+            await page.GetByLabel(field, new() { Exact = true }).PressAsync("Enter");
+            await Assertions.Expect(page.Locator("[data-said]")).Not.ToHaveTextAsync("Nothing is moved.");
+            Agrees($"{name}-{size}.png", await page.ScreenshotAsync(new() { Animations = ScreenshotAnimations.Disabled }));
+        }
+    }
+
     [Fact]
     public async Task A_word_that_is_not_there_is_seen()
     {

@@ -113,14 +113,14 @@ internal static class SheetRoutes
         {
             page["Drawings"] = studied.Ask(one => RestartSheetKinds.SelectMany(kind => DrawingList.Find(kind)!.All(one.Input)).Select(picture => (picture.Title, SvgCanvas.Write(picture))).ToList());
             page["Events"] = studied.Ask(one => RestartTimeline.Of(one.Results.Standby).Select(RestartLine.Of).ToList());
-            page["Lines"] = studied.Ask(one => one.Ledger.Entries.Zip(one.Shown.Lines).Where(pair => IsOfRestart(pair.First)).Select(pair => pair.Second).ToList());
+            page["Lines"] = studied.Ask(one => one.Ledger.Entries.Zip(one.Shown.Lines).Where(pair => IsOfRestart(pair.First) || one.Results.Bound.Switches.Any(unit => pair.First.Id == $"power/{unit.Id}/watts")).Select(pair => pair.Second).ToList());
         }
 
         await visit.Http.Page<RestartPage>(page).ConfigureAwait(false);
     }
 
     // What the minutes after an outage ask: the starts, and what must go on through them.
-    private static bool IsOfRestart(LedgerEntry entry) => entry.Id.Split('/') is [_, _, "restart" or "back" or "runtime" or "on-battery"] or ["power", _, "watts"];
+    private static bool IsOfRestart(LedgerEntry entry) => entry.Id.Split('/') is [_, _, "restart" or "back" or "runtime" or "on-battery"];
 
     private static async Task Drawings(Visit visit)
     {

@@ -36,6 +36,7 @@ public sealed class MoveTests
         var page = await Try(site, await site.Page(Ports), ("cord/K-07", "sw-1/23"), ("cord/K-12", "sw-1/26"));
         var effects = page.QuerySelectorAll("table.effects tbody tr").ToDictionary(row => Words.Of(row.Children[0]), row => (After: Words.Of(row.Children[2]), Is: Words.Of(row.Children[3])));
         Assert.Equal(("17.3 of 0.0, -17.3 W left ✕ short", "worse"), effects["ap-2 port watts: gives none"]);
+        Assert.Equal(("224.4 of 217.0, -7.4 W left ✕ short", "better"), effects["sw-1 watts, restart, by class"]);
         await Send(site, page, "save");
         var told = 0;
         foreach (var line in (await site.Page(DeskSite.Barn + "?all=1")).QuerySelectorAll("table.ledger tbody tr"))

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -11,6 +12,7 @@ internal static partial class ServeBench
     private const int Jobs = 300;
     private const int Endpoints = 100;
     private const int People = 50;
+    private const int Moves = 100;
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan While = TimeSpan.FromMinutes(2);
 
@@ -22,6 +24,7 @@ internal static partial class ServeBench
         {
             Fill(folder, headroom);
             var ready = Enumerable.Range(0, 5).Select(_ => Ready(folder, headroom)).Order().ElementAt(2);
+            var move = Move(headroom);
             var (pages, megabytes) = Load(folder, headroom);
             var p95 = pages[(int)(pages.Count * 0.95)];
             text.Append(CultureInfo.InvariantCulture, $"""
@@ -32,11 +35,14 @@ internal static partial class ServeBench
                 | from start to the first page answered, median of 5 | {ready:0} ms |
                 | {pages.Count} ledger pages asked for by {People} people, each one in {Pause.TotalSeconds:0} s: median | {pages[pages.Count / 2]:0} ms |
                 | 95 of 100 within | {p95:0} ms |
+                | a listener of examples/barn-vets moved on its plan, until drawing and entries are back: median of {Moves} | {move[move.Count / 2]:0} ms |
+                | 95 of 100 within | {move[(int)(move.Count * 0.95)]:0} ms |
                 | memory of the process at the end | {megabytes:0} MB |
 
 
                 """);
             bars.Add(("the desk answers after its start within", ready, 2000, "ms"));
+            bars.Add(("a move on a plan is worked out and drawn within", move[move.Count / 2], 100, "ms"));
             bars.Add(($"ledger page for {People} people on {Jobs} jobs, 95 of 100", p95, 150, "ms"));
         }
         finally
@@ -45,16 +51,54 @@ internal static partial class ServeBench
         }
     }
 
+    // One person who drags: one place after the other, as quickly as the last is answered.
+    private static List<double> Move(Func<string[], ProcessStartInfo> headroom)
+    {
+        var folder = Directory.CreateTempSubdirectory("headroom-bench-move").FullName;
+        try
+        {
+            Import(headroom, folder, [Path.Combine(FiguresPage.Root, "examples", "barn-vets", "job.yaml")]);
+            using var desk = new Served(folder, headroom);
+            using var client = new HttpClient();
+            var address = $"{desk.Address}jobs/{JobLink().Match(client.GetStringAsync(desk.Address).GetAwaiter().GetResult()).Groups[1].Value}/drawings/rooms?space=reception";
+            var fields = FormField().Matches(client.GetStringAsync(address).GetAwaiter().GetResult()).ToDictionary(match => WebUtility.HtmlDecode(match.Groups[1].Value), match => WebUtility.HtmlDecode(match.Groups[2].Value));
+            fields["do"] = "look";
+            fields["part"] = "yes";
+            var times = new List<double>();
+            for (var move = -Moves; move < Moves; move++)
+            {
+                fields["listeners/desk/at|0"] = (3 + move * 0.02).ToString("0.##", CultureInfo.InvariantCulture);
+                var asked = Stopwatch.StartNew();
+                using var answer = client.PostAsync(address, new FormUrlEncodedContent(fields)).GetAwaiter().GetResult();
+                answer.EnsureSuccessStatusCode().Content.ReadAsStringAsync().GetAwaiter().GetResult();
+                // The first are for the program to get warm by.
+                if (move >= 0)
+                    times.Add(asked.Elapsed.TotalMilliseconds);
+            }
+
+            return [.. times.Order()];
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static void Import(Func<string[], ProcessStartInfo> headroom, string folder, IReadOnlyList<string> files)
+    {
+        using var import = Process.Start(headroom(["store", "import", .. files, "--data", folder]))!;
+        import.StandardOutput.ReadToEnd();
+        import.WaitForExit();
+        if (import.ExitCode != 0)
+            throw new InvalidOperationException("The jobs were not taken into the store.");
+    }
+
     private static void Fill(string folder, Func<string[], ProcessStartInfo> headroom)
     {
         var files = Enumerable.Range(0, Jobs).Select(job => Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"job-{job:000}.yaml"))).ToList();
         foreach (var (file, job) in files.Select((file, job) => (file, job)))
             File.WriteAllText(file, SyntheticSite.Yaml(Endpoints, job));
-        using var import = Process.Start(headroom(["store", "import", .. files, "--data", folder]))!;
-        import.StandardOutput.ReadToEnd();
-        import.WaitForExit();
-        if (import.ExitCode != 0)
-            throw new InvalidOperationException("The made-up jobs were not taken into the store.");
+        Import(headroom, folder, files);
     }
 
     private static double Ready(string folder, Func<string[], ProcessStartInfo> headroom)
@@ -93,6 +137,9 @@ internal static partial class ServeBench
 
         return times;
     }
+
+    [GeneratedRegex("<input(?=[^>]*name=\"([^\"]+)\")(?=[^>]*value=\"([^\"]*)\")[^>]*>")]
+    private static partial Regex FormField();
 
     [GeneratedRegex("href=\"/jobs/([^\"]+)\"")]
     private static partial Regex JobLink();

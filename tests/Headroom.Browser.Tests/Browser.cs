@@ -26,13 +26,13 @@ public sealed class Browser : IAsyncLifetime
     }
 
     /// <summary>A page at a desk of its own.</summary>
-    internal async Task<Visit> Open(int width = 1240, int height = 900, bool script = true, ColorScheme scheme = ColorScheme.Light)
+    internal async Task<Visit> Open(int width = 1240, int height = 900, bool script = true, ColorScheme scheme = ColorScheme.Light, bool touch = false, float scale = 1)
     {
         Assert.SkipWhen(_browser is null, "no browser: install chromium");
         var folder = Directory.CreateTempSubdirectory("headroom-browser-").FullName;
-        var app = DeskHost.Build(new DeskSettings(new StorePlace(folder), new Uri("http://127.0.0.1:0"), "R. Hollis"));
+        var app = DeskHost.Build(new DeskSettings(new StorePlace(folder), new Uri("http://127.0.0.1:0"), "R. Hollis") { Clock = new SetClock() });
         await app.StartAsync(TestContext.Current.CancellationToken);
-        var context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, JavaScriptEnabled = script, ColorScheme = scheme, BaseURL = app.Urls.First() });
+        var context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, JavaScriptEnabled = script, ColorScheme = scheme, HasTouch = touch, DeviceScaleFactor = scale, BaseURL = app.Urls.First() });
         return new(folder, app, context, await context.NewPageAsync());
     }
 
@@ -41,6 +41,17 @@ public sealed class Browser : IAsyncLifetime
         if (_browser is not null)
             await _browser.DisposeAsync();
         _driver?.Dispose();
+    }
+
+    // The day stands, so that a page looks the same tomorrow; seconds go on.
+    private sealed class SetClock : TimeProvider
+    {
+        private static readonly DateTimeOffset Day = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
+        private readonly long _begun = Environment.TickCount64;
+
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => Day.AddMilliseconds(Environment.TickCount64 - _begun);
     }
 
     private static string? Path() => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)

@@ -13,6 +13,9 @@ internal sealed class DeskSite : IAsyncDisposable
 {
     public const string Barn = "/jobs/cobnut-barn-animal-doctors";
 
+    /// <summary>How the addresses of all jobs begin.</summary>
+    public const string AnyJob = "/jobs/";
+
     private readonly Dictionary<string, string> _cookies = [];
     private readonly bool _owner = true;
     private WebApplication _app;
@@ -42,6 +45,13 @@ internal sealed class DeskSite : IAsyncDisposable
         var site = await Open();
         await site.Send("/example", await site.Page("/"), []);
         return site;
+    }
+
+    /// <summary>Puts a job into the store.</summary>
+    public void Import(string text)
+    {
+        var job = text.Split('\n').First(line => line.StartsWith("job: ", StringComparison.Ordinal))["job: ".Length..];
+        Store.Add(job, JobText.Of(text), new("R. Hollis", "from a file"));
     }
 
     /// <summary>Another browser at the same desk.</summary>

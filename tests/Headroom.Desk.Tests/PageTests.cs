@@ -17,6 +17,9 @@ public sealed class PageTests
         { DeskSite.Barn + "/survey?part=spaces", "kennels" },
         { DeskSite.Barn + "/designs", "redshank" },
         { DeskSite.Barn + "/drawings", "Rack A from its front and its side" },
+        { DeskSite.Barn + "/drawings/rooms", "Plan of reception" },
+        { DeskSite.Barn + "/drawings/ports", "Rack A from its front" },
+        { DeskSite.Barn + "/drawings/restart", "phone-1" },
         { DeskSite.Barn + "/remedies", "Look for remedies" },
         { DeskSite.Barn + "/proposals", "Let the planner propose" },
         { DeskSite.Barn + "/readings", "expected" },
@@ -122,7 +125,7 @@ public sealed class PageTests
         Assert.Equal("nosniff", answer.Headers.GetValues("X-Content-Type-Options").Single());
     }
 
-    [Theory, InlineData("/own/sheet.css", "text/css"), InlineData("/own/desk.js", "text/javascript"), InlineData("/own/plain.ttf", "font/ttf")]
+    [Theory, InlineData("/own/sheet.css", "text/css"), InlineData("/own/desk.js", "text/javascript"), InlineData("/own/move.js", "text/javascript"), InlineData("/own/plain.ttf", "font/ttf")]
     public async Task Own_files_are_kept_by_the_browser(string address, string type)
     {
         await using var site = await DeskSite.Open();

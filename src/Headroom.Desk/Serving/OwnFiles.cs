@@ -50,6 +50,7 @@ internal static class OwnFiles
         [
             ("sheet.css", Bytes(own, "sheet.css"), "text/css; charset=utf-8"),
             ("desk.js", Bytes(own, "desk.js"), "text/javascript; charset=utf-8"),
+            ("move.js", Bytes(own, "move.js"), "text/javascript; charset=utf-8"),
             .. ((string[])["plain", "strong", "slanted", "mono"]).Select(face => ($"{face}.ttf", Bytes(documents, face), "font/ttf")),
         ];
         return files.ToDictionary(file => file.Name, file => (file.Bytes, file.Type, Convert.ToHexStringLower(SHA256.HashData(file.Bytes))[..8]));

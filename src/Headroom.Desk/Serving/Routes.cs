@@ -11,6 +11,7 @@ internal static class Routes
         OwnFiles.Map(app);
         JobRoutes.Map(app);
         SheetRoutes.Map(app);
+        MoveRoutes.Map(app);
         SurveyRoutes.Map(app);
         RecordRoutes.Map(app);
         RevisionRoutes.Map(app);

@@ -7,6 +7,7 @@ using Headroom.Domain.Ledgers;
 using Headroom.Domain.Shown;
 using Headroom.Engineering;
 using Headroom.Engineering.Differences;
+using Headroom.Engineering.Standby;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 
@@ -16,6 +17,7 @@ namespace Headroom.Desk.Serving;
 internal static class SheetRoutes
 {
     private const string NotThere = "not there";
+    private static readonly string[] RestartSheetKinds = ["restart", "discharge"];
     private static readonly ShownUnits Units = new(imperial: false);
 
     /// <summary>Makes them answerable.</summary>
@@ -25,6 +27,7 @@ internal static class SheetRoutes
         app.MapGet("/jobs/{id}/entry", (RequestDelegate)(http => Entry(new Visit(http))));
         app.MapGet("/jobs/{id}/designs", (RequestDelegate)(http => Designs(new Visit(http))));
         app.MapGet("/jobs/{id}/drawings", (RequestDelegate)(http => Drawings(new Visit(http))));
+        app.MapGet("/jobs/{id}/drawings/restart", (RequestDelegate)(http => Restart(new Visit(http))));
     }
 
     private static async Task Ledger(Visit visit)
@@ -99,6 +102,25 @@ internal static class SheetRoutes
         var left = Numbers.Together([unit.Difference(change.Before.Left), unit.Difference(change.After.Left)]);
         return $"{left[0]} to {Numbers.WithUnit(left[1], unit.Between)}";
     }
+
+    private static async Task Restart(Visit visit)
+    {
+        if (await visit.Open().ConfigureAwait(false) is not { } open)
+            return;
+        var studied = visit.Study(open);
+        var page = new Dictionary<string, object?> { ["Head"] = visit.Head(open, "drawings", studied) };
+        if (studied is not null)
+        {
+            page["Drawings"] = studied.Ask(one => RestartSheetKinds.SelectMany(kind => DrawingList.Find(kind)!.All(one.Input)).Select(picture => (picture.Title, SvgCanvas.Write(picture))).ToList());
+            page["Events"] = studied.Ask(one => RestartTimeline.Of(one.Results.Standby).Select(RestartLine.Of).ToList());
+            page["Lines"] = studied.Ask(one => one.Ledger.Entries.Zip(one.Shown.Lines).Where(pair => IsOfRestart(pair.First) || one.Results.Bound.Switches.Any(unit => pair.First.Id == $"power/{unit.Id}/watts")).Select(pair => pair.Second).ToList());
+        }
+
+        await visit.Http.Page<RestartPage>(page).ConfigureAwait(false);
+    }
+
+    // What the minutes after an outage ask: the starts, and what must go on through them.
+    private static bool IsOfRestart(LedgerEntry entry) => entry.Id.Split('/') is [_, _, "restart" or "back" or "runtime" or "on-battery"];
 
     private static async Task Drawings(Visit visit)
     {

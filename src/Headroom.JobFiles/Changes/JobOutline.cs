@@ -1,4 +1,5 @@
 using Headroom.Domain.Findings;
+using Headroom.JobFiles.Editing;
 using Headroom.JobFiles.Yaml;
 
 namespace Headroom.JobFiles.Changes;
@@ -24,6 +25,28 @@ public sealed class JobOutline(string text)
         }
 
         return path;
+    }
+
+    /// <summary>What stands behind the keys that lead to it, on one line.</summary>
+    /// <param name="path">The keys from the top.</param>
+    /// <returns>The value as written; null when nothing stands there.</returns>
+    public string? ValueAt(IReadOnlyList<string> path)
+    {
+        YamlNode? at = _root;
+        foreach (var key in path)
+            at = (at as YamlMap)?.Find(key)?.Value;
+        return at is null or YamlScalar { IsEmpty: true } ? null : YamlWriter.Flow(at);
+    }
+
+    /// <summary>The keys of a map.</summary>
+    /// <param name="path">The keys that lead to it from the top.</param>
+    /// <returns>Its keys in the order written; empty when no map stands there.</returns>
+    public IReadOnlyList<string> KeysAt(IReadOnlyList<string> path)
+    {
+        YamlNode? at = _root;
+        foreach (var key in path)
+            at = (at as YamlMap)?.Find(key)?.Value;
+        return at is YamlMap map ? [.. map.Entries.Select(entry => entry.Key.Text)] : [];
     }
 
     private static bool IsBefore(Place one, Place at) => one.Line < at.Line || (one.Line == at.Line && one.Column <= at.Column);

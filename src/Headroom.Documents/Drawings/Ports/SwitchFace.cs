@@ -27,21 +27,29 @@ public static class SwitchFace
         var plate = new Plate();
         plate.Text(plate.Fit($"{unit.Id}, {unit.Model.Id}{(unit.Space is { } space ? $", in {space}" : "")}", Marks.Title, AcrossMost * CellWidth), new(0.5, 9), Marks.Title);
         var names = new List<string>();
-        var banks = ports.Chunk(2 * AcrossMost).ToList();
-        for (var bank = 0; bank < banks.Count; bank++)
-        {
-            for (var i = 0; i < banks[bank].Length; i++)
-            {
-                var y = 16 + bank * (2 * CellHeight + BankGap) + i % 2 * CellHeight;
-                Port(plate, banks[bank][i], new Box(0.5 + i / 2 * CellWidth, y, CellWidth, CellHeight).Inset(0.8), names);
-            }
-        }
+        for (var i = 0; i < ports.Count; i++)
+            Port(plate, ports[i], Place(i), names);
 
         var after = Marks.Notes(plate, new(0.5, plate.Bottom + 13), AcrossMost * CellWidth, Sums(input, id, ports));
         if (names.Count > 0)
             after = Marks.Notes(plate, after, AcrossMost * CellWidth, [$"In full: {string.Join("; ", names)}."]);
         Legend(plate, after.By(0, 3));
         return plate.Finish($"The face of {id}: {ports.Count(port => port.On.Length > 0)} of {ports.Count} ports are used");
+    }
+
+    /// <summary>Where the ports lie on the face of a switch.</summary>
+    /// <param name="input">The studied design.</param>
+    /// <param name="id">The switch.</param>
+    /// <returns>Each port, by number; empty when the design has no such switch.</returns>
+    public static IReadOnlyList<PortPlace> Places(PaperInput input, string id) => input.Results.Bound.Switches.FirstOrDefault(one => one.Id == id) is { } unit
+        ? [.. FacePorts.Of(input, unit).Select((port, at) => new PortPlace(port.Number, port.On, Place(at)))]
+        : [];
+
+    // Odd above even, as they are counted, in banks of so many.
+    private static Box Place(int index)
+    {
+        var (bank, i) = (index / (2 * AcrossMost), index % (2 * AcrossMost));
+        return new Box(0.5 + i / 2 * CellWidth, 16 + bank * (2 * CellHeight + BankGap) + i % 2 * CellHeight, CellWidth, CellHeight).Inset(0.8);
     }
 
     private static void Port(Plate plate, FacePort port, Box box, List<string> names)

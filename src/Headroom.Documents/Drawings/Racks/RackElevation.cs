@@ -31,8 +31,7 @@ public static class RackElevation
         if (input.Results.Racking.Racks.FirstOrDefault(one => one.Rack.Id == rack) is not { } use)
             return null;
         var plate = new Plate();
-        var height = Units(use);
-        var front = new Box(Left, Top, Scale.Points(RackMetres), Scale.Points(height * UnitMetres));
+        var (front, height) = (FrontOf(use), Units(use));
         RackFront.Draw(plate, use, front, height);
         var right = use.Depth is { } depth
             ? RackSide.Draw(plate, new RackSide.View(input, use, Scale, front), depth.Value.Value)
@@ -43,6 +42,21 @@ public static class RackElevation
         Marks.ScaleBar(plate, new Spot(Left, plate.Bottom + 8), Scale);
         return plate.Finish($"Rack {rack} from its front and its side: {use.Filled} of {Known(use, height)} units are filled");
     }
+
+    /// <summary>Where the things on the rails of a rack lie on its drawing.</summary>
+    /// <param name="input">The studied design.</param>
+    /// <param name="rack">Its id.</param>
+    /// <returns>The front; null when nothing is in such a rack.</returns>
+    public static RackRails? Rails(PaperInput input, string rack)
+    {
+        if (input.Results.Racking.Racks.FirstOrDefault(one => one.Rack.Id == rack) is not { } use)
+            return null;
+        var (front, unit) = (FrontOf(use), Scale.Points(UnitMetres));
+        return new(front, unit, [.. use.Places.Where(place => place.Lowest is not null).Select(place => new RackRail(
+            place.Thing.Id, place.Lowest!.Value, new Box(front.X, front.Bottom - (place.Lowest.Value - 1 + place.Thing.Fills) * unit, front.Width, place.Thing.Fills * unit), place.IsProposed))]);
+    }
+
+    private static Box FrontOf(RackUse use) => new(Left, Top, Scale.Points(RackMetres), Scale.Points(Units(use) * UnitMetres));
 
     private static string Known(RackUse use, int height) => use.Height is null ? "an unknown number of" : Numbers.Show(height);
 

@@ -43,6 +43,22 @@ public static class RoomPlan
     /// <returns>The drawing; null when there is no such room or its size is not known.</returns>
     public static Picture? Of(PaperInput input, string id)
     {
+        if (Begin(input, id) is not { } begun)
+            return null;
+        Notes(begun.Plate, begun.Frame, begun.Notes);
+        return begun.Plate.Finish(begun.Title);
+    }
+
+    /// <summary>Draws a room by itself, with what is said about it apart, so that things can be moved on it.</summary>
+    /// <param name="input">The studied design.</param>
+    /// <param name="id">The room.</param>
+    /// <returns>The drawing with its scale; null when there is no such room or its size is not known.</returns>
+    public static RoomSheet? Sheet(PaperInput input, string id) => Begin(input, id) is { } begun
+        ? new(begun.Plate.Finish(begun.Title, RoomFrame.Wall), begun.Notes, begun.Frame.Inside, begun.Frame.Scale.Points(1))
+        : null;
+
+    private static (Plate Plate, RoomFrame Frame, IReadOnlyList<string> Notes, string Title)? Begin(PaperInput input, string id)
+    {
         if (input.Job.Survey.Spaces.FirstOrDefault(one => one.Id == id) is not { Size: { } size } space)
             return null;
         var plate = new Plate();
@@ -58,8 +74,7 @@ public static class RoomPlan
         Marks.Across(plate, new(frame.Inside.X, frame.Inside.Bottom + RoomFrame.Wall + 7), frame.Inside.Width, Numbers.Show(size.Value.Length, "m"));
         Marks.Down(plate, new(frame.Inside.X - RoomFrame.Wall - 10, frame.Inside.Y), frame.Inside.Height, Numbers.Show(size.Value.Width, "m"));
         Marks.ScaleBar(plate, new(frame.Inside.X, frame.Inside.Bottom + RoomFrame.Wall + 24), frame.Scale);
-        Notes(plate, frame, [.. RoomNotes.Of(input, space, grid), .. things.Unlabelled]);
-        return plate.Finish($"Plan of {id} to scale{(grid is null ? "" : ", with lines of the same sound level")}");
+        return (plate, frame, [.. RoomNotes.Of(input, space, grid), .. things.Unlabelled], $"Plan of {id} to scale{(grid is null ? "" : ", with lines of the same sound level")}");
     }
 
     private static void Notes(Plate plate, RoomFrame frame, IReadOnlyList<string> lines)

@@ -2,9 +2,9 @@ using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
 
-namespace Headroom.Documents.Tests.Papers;
+namespace Headroom.Tests;
 
-/// <summary>A picture of grays, read from a PNG of eight bits without interlacing, gray or red, green and blue, as the program that renders pages writes it.</summary>
+/// <summary>A picture of grays, read from a PNG of eight bits without interlacing, gray or red, green and blue, as programs that render pages write it.</summary>
 internal sealed class GrayPicture
 {
     private GrayPicture(int width, int height, byte[] points) => (Width, Height, Points) = (width, height, points);
@@ -20,7 +20,7 @@ internal sealed class GrayPicture
     {
         var (width, height) = (BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(20)));
         Assert.Equal((8, 0), (png[24], png[28]));
-        var parts = png[25] switch { 0 => 1, 2 => 3, _ => throw new NotSupportedException($"Colour type {png[25]} of PNG is not written by the program that renders pages.") };
+        var (parts, inks) = png[25] switch { 0 => (1, 1), 2 => (3, 3), 6 => (4, 3), _ => throw new NotSupportedException($"Colour type {png[25]} of PNG is not written by the program that renders pages.") };
         using var packed = new MemoryStream();
         for (var at = 8; at < png.Length; at += 12 + BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at)))
         {
@@ -38,7 +38,7 @@ internal sealed class GrayPicture
             for (var x = 1; x < row.Length; x++)
                 row[x] += Foretold(row[0], x > parts ? row[x - parts] : (byte)0, above[x], x > parts ? above[x - parts] : (byte)0);
             for (var x = 0; x < width; x++)
-                points[y * width + x] = (byte)(row.AsSpan(1 + x * parts, parts).ToArray().Sum(part => part) / parts);
+                points[y * width + x] = (byte)(row.AsSpan(1 + x * parts, inks).ToArray().Sum(part => part) / inks);
             (row, above) = (above, row);
         }
 

@@ -42,7 +42,7 @@ internal sealed class InjectorProbe(Job job, Catalogue catalogue, IReadOnlyList<
         var patch = open.Select(kind => new Patch($"e{kind}", new PortRef($"i{kind}", null), Place.None)).ToList();
         var design = new Design("probe", null, [], injectors, [], [], patch, [], Place.None);
         var endpoints = open.Select(kind => kinds[kind].Worst with { Id = $"e{kind}" }).ToList();
-        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Listeners = [] }, Designs = [design], Chosen = null };
+        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Drops = EndpointKinds.Drops(job, kinds), Listeners = [] }, Designs = [design], Chosen = null };
         var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", request.On, [], [PowerLedger.Discipline]) { FirmReadings = request.FirmReadings });
         var broken = ledger.Entries.Where(entry => entry.Verdict is Verdict.Short or Verdict.Tight).Select(entry => entry.Subject).ToHashSet();
         var there = ledger.Entries.Select(entry => entry.Subject).ToHashSet();

@@ -56,7 +56,8 @@ internal sealed class Gate
     /// <summary>What a unit alone comes to, in a place and with nothing plugged in.</summary>
     public AloneAnswer Alone(Purchase purchase, string? place)
     {
-        var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], [], [], [], [], [], Place.None);
+        var midspans = Enumerable.Range(1, purchase.Midspans?.Count ?? 0).Select(number => new PlacedInjector($"midspan-{number}", purchase.Midspans!.Model.Id, DesignMaker.Standing(purchase.Midspans.Model.Body, place, _job.Survey), null, [], Place.None)).ToList();
+        var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], midspans, [], [], [], [], Place.None);
         var empty = _job with { Survey = _job.Survey with { Endpoints = [], Drops = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
         var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline]);
         var heard = new Dictionary<string, double>();

@@ -79,7 +79,7 @@ internal sealed class QuickSets
         if (here.Count == 0)
             return [new(cost, boxes, null)];
         var draw = boxes.Sum(box => _problem.Boxes[box.Box].Draw);
-        var plugs = boxes.Count + boxes.Sum(box => box.Items.Sum(item => _problem.Boxes[box.Box].Serves[item.Key].Via is null ? 0 : item.Value));
+        var plugs = boxes.Sum(box => _problem.Boxes[box.Box].Plugs + box.Items.Sum(item => _problem.Boxes[box.Box].Serves[item.Key].Via is null ? 0 : item.Value));
         return here.Where(extra => _problem.Extras[extra].Holds >= draw && !(_problem.Extras[extra].Plugs < plugs)).Select(extra => new QuickSet(cost + _problem.Extras[extra].Cost, boxes, extra));
     }
 }

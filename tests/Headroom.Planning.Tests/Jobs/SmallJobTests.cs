@@ -139,6 +139,11 @@ public sealed class SmallJobTests
         var plan = Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Keep = ["sw-1"] } });
         Assert.Equal(0, plan.Proposals[0].Moved);
         Assert.Contains(plan.Proposals[0].Design.Patch, patch => patch.What == "D-1" && patch.To.Port == 4);
+        // Where cords may move they are given out anew, from the first port on, at the same cost.
+        var moved = Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Keep = ["sw-1"], MoveCords = true } }).Proposals[0];
+        Assert.Equal(plan.Proposals[0].Cost.Total, moved.Cost.Total);
+        Assert.Equal([1, 2, 3, 4, 5], moved.Design.Patch.OrderBy(patch => patch.What, StringComparer.Ordinal).Select(patch => patch.To.Port));
+        Assert.Equal(2, moved.Moved);
     }
 
     [Fact]

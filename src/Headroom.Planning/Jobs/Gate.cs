@@ -59,7 +59,7 @@ internal sealed class Gate
         var midspans = Enumerable.Range(1, purchase.Midspans?.Count ?? 0).Select(number => new PlacedInjector($"midspan-{number}", purchase.Midspans!.Model.Id, DesignMaker.Standing(purchase.Midspans.Model.Body, place, _job.Survey), null, [], Place.None)).ToList();
         var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], midspans, [], [], [], [], Place.None);
         var empty = _job with { Survey = _job.Survey with { Endpoints = [], Drops = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
-        var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline]);
+        var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline, FailureLedger.Discipline]);
         var heard = new Dictionary<string, double>();
         foreach (var figure in ledger.Figures)
         {

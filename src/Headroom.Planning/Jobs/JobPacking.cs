@@ -1,5 +1,6 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
+using Headroom.Engineering.Power;
 using Headroom.Planning.Packing;
 
 namespace Headroom.Planning.Jobs;
@@ -149,13 +150,15 @@ internal sealed class JobPacking
         var serves = box.Ways.Select(way => Serve(box, way)).ToList();
         var midspans = box.Purchase.Midspans;
         var watts = Budget(midspans is null ? supply?.PortWatts?.Value.Value ?? 0 : midspans.Watts ?? 0);
+        // Where a supply may fail, what is left then must do while all runs.
+        var oneLost = Job.Policy.Failures is { SupplyMayFail: true } && supply is { Pieces: > 1, OneLost: { } left } && midspans is null ? OneLost(left.Value.Value) : watts;
         var ports = midspans is null ? Math.Max(0, (long)Math.Floor(powered - Job.Policy.ReserveOf("ports").Of(powered) + 1e-9)) : midspans.Count * midspans.Model.Ports;
         return new PackBox(
             $"{box.Purchase.Name} {box.Setting}",
             UnitPrices.Coins(box.Purchase.Cost),
             [.. model.Ports.Select(group => group.Last - group.First + 1)],
             serves,
-            [.. PortProbe.States.Select(_ => watts), ports, .. Each(midspans)])
+            [.. PortProbe.States.Select(state => state == PowerState.Start ? watts : Math.Min(watts, oneLost)), ports, .. Each(midspans)])
         {
             Plugs = 1 + (midspans?.Count ?? 0),
             Family = box.Purchase.Name,
@@ -169,6 +172,8 @@ internal sealed class JobPacking
 
     // Levels add as powers. Source: the definition of the level, ISO 80000-8.
     private static double Power(double level) => Math.Pow(10, level / 10);
+
+    private long OneLost(double watts) => (long)Math.Round((watts - Job.Policy.ReserveOf("supply lost").Of(watts)) * PortAnswer.PerWatt);
 
     private long Budget(double watts) => (long)Math.Round((watts - Job.Policy.ReserveOf("power").Of(watts)) * PortAnswer.PerWatt);
 

@@ -116,13 +116,13 @@ internal sealed class Search : Looking
         {
             _sets.BarHolding(set);
         }
-        else if (set.Count > 1 && barred.Count + filling.TooMuch < MostFillings && Learn(broken, packed, barred) is { } learned)
+        else if (barred.Count + filling.TooMuch < MostFillings && Learn(broken, packed, barred) is { } learned)
         {
             Pack(filling with { TooMuch = filling.TooMuch + learned }, inFull: false);
         }
         else
         {
-            GaveUp |= set.Count > 1 && barred.Count + filling.TooMuch >= MostFillings;
+            GaveUp |= barred.Count + filling.TooMuch >= MostFillings;
             if (OnlyGrows(broken))
                 _sets.BarHolding(set);
             else

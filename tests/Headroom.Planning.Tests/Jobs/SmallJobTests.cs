@@ -91,6 +91,14 @@ public sealed class SmallJobTests
         },
         iter: Long.Samples(300), threads: 1);
 
+    // The first filling of the box with one injector beside it does not start in the class powers; the other one does.
+    [Fact]
+    public void Other_cords_in_one_box_alone_are_tried_too()
+    {
+        var plan = Planner.Propose(ShippedJobs.Text(Text(1, 2, 2, 0)), ShippedJobs.Catalogue, Request with { OnlyCheapest = true }).Proposals[0];
+        Assert.Equal(("teasel, supply small + wicker", 99m), (plan.Bought, plan.Cost.Total));
+    }
+
     [Fact]
     public void The_order_in_which_endpoints_are_written_does_not_matter() => Gen.Select(Gen.Int[1, 6], Gen.Int[1, 4], Gen.Int[1, 3]).Sample(
         (phones, points, plain) =>

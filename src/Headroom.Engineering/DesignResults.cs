@@ -60,7 +60,7 @@ public sealed class DesignResults
     public TrafficResult Traffic => field ??= TrafficStudy.Of(Bound);
 
     /// <summary>What goes dark when something fails.</summary>
-    public FailureResult Failures => field ??= FailureStudy.Of(Bound);
+    public FailureResult Failures => field ??= FailureStudy.Of(Bound, RunningWatts);
 
     /// <summary>What stands in the racks.</summary>
     public RackingResult Racking => field ??= RackingStudy.Of(Bound, id => MainsHandover.MostWatts(Power, id));
@@ -70,6 +70,15 @@ public sealed class DesignResults
 
     /// <summary>Money; null when the job is not about money.</summary>
     public MoneyResult? Money => field ??= Bound.Job.Money is null ? null : MoneyStudy.Of(Bound, MainsHandover.Needs(Bound, Power));
+
+    // What a switch sets aside, or a midspan gives, at the most while all runs; a supply that fails starts nothing anew.
+    private double? RunningWatts(string id)
+    {
+        if (Power.Injectors.FirstOrDefault(one => one.Injector.Id == id) is { } injector)
+            return injector.Known == injector.Asking.Count ? injector.DemandWatts : null;
+        var running = Power.Switches.FirstOrDefault(s => s.Switch.Id == id)?.States.Where(state => state.State != PowerState.Start).ToList();
+        return running is null || running.Exists(state => !state.Whole) ? null : running.Max(state => state.DemandWatts);
+    }
 
     private SwitchLoad LoadOf(string id)
     {

@@ -21,6 +21,9 @@ public sealed record PlanPins
     /// <summary>Models that the client has already, and how many: they cost nothing.</summary>
     public IReadOnlyDictionary<string, int> Owned { get; init; } = new Dictionary<string, int>();
 
+    /// <summary>True when cords need not stay where they are: without it each keeps the port it has today, where a switch of the same model stands in the same place and the plan allows it.</summary>
+    public bool MoveCords { get; init; }
+
     /// <summary>True when the growth that the policy asks for is left out.</summary>
     public bool WithoutGrowth { get; init; }
 }

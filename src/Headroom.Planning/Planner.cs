@@ -20,6 +20,7 @@ public static class Planner
         if (complaints.Count > 0)
             return Empty(job, request) with { Complaints = complaints };
         var work = new PlanWork(job with { Readings = [], Overrulings = [] }, catalogue, request);
+        work.LookFirst();
         return work.Look() ? new Offer(work, job).Plan() : Empty(job, request) with
         {
             Refused = [.. work.Refused],

@@ -17,14 +17,15 @@ internal sealed class PlanOptions
     private readonly ValueOption _model = new("--model", "MODEL", "the only switch models that may be used; may be repeated", often: true);
     private readonly ValueOption _owns = new("--owns", "MODEL=N", "what the client has already, at no cost; may be repeated", often: true);
     private readonly FlagOption _fanless = new("--fanless", "no switch may have a fan");
+    private readonly FlagOption _moveCords = new("--move-cords", "cords may move; without it they stay where they can");
     private readonly FlagOption _noGrowth = new("--no-growth", "leave out the growth that the policy asks for");
     private readonly ValueOption _today = new("--today", "ID", "the design of today; otherwise the one the job has chosen");
-    private readonly ValueOption _work = new("--work", "N", "how hard to look at each step, about seconds of a quick machine; 20 without it");
-    private readonly ValueOption _time = new("--time", "SECONDS", "stop then with the best so far, which may differ from run to run");
+    private readonly ValueOption _work = new("--work", "N", "how hard to look at each step, about seconds; 20 without");
+    private readonly ValueOption _time = new("--time", "SECONDS", "stop then with the best so far, which may differ");
     private readonly ValueOption _on = new("--on", "DATE", "work it out for another day than today: 2026-11-25");
     private readonly ValueOption _format = new("--format", "text|json", "text for people, json for programs");
     private readonly ValueOption _catalogue = new("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
-    private readonly ValueOption _readings = new("--readings", "FILE", "watts that your firm read at other sites (CSV: site, model, mode, watts); may be repeated", often: true);
+    private readonly ValueOption _readings = new("--readings", "FILE", "watts read at other sites (CSV); may be repeated", often: true);
 
     /// <summary>Makes the options with their checks.</summary>
     public PlanOptions()
@@ -39,7 +40,7 @@ internal sealed class PlanOptions
     /// <summary>Adds all to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _keep, _notIn, _model, _owns, _fanless, _noGrowth, _today, _work, _time, _on, _format, _readings, _catalogue })
+        foreach (var option in new Option[] { _keep, _notIn, _model, _owns, _fanless, _moveCords, _noGrowth, _today, _work, _time, _on, _format, _readings, _catalogue })
             command.Add(option);
     }
 
@@ -85,6 +86,7 @@ internal sealed class PlanOptions
         NotIn = _notIn.All(parsed),
         Models = _model.All(parsed),
         Fanless = parsed.GetValue(_fanless),
+        MoveCords = parsed.GetValue(_moveCords),
         WithoutGrowth = parsed.GetValue(_noGrowth),
         Owned = _owns.All(parsed).Select(given => Owned(given)!.Value).GroupBy(one => one.Model).ToDictionary(group => group.Key, group => group.Sum(one => one.Count)),
     };

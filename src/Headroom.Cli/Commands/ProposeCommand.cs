@@ -26,7 +26,7 @@ internal static class ProposeCommand
             "headroom propose job.yaml --fanless --write") { Notes = Notes };
         var job = new WordArgument("a JOB", 1, 1).AddTo(command);
         var options = new PlanOptions();
-        var write = new FlagOption("--write", "puts the designs into the job file, and leaves all else in it as it was");
+        var write = new FlagOption("--write", "puts the designs into the job file; all else stays");
         options.AddTo(command);
         command.Add(write);
         command.SetAction(parsed => Run(parsed.GetValue(job)![0], (options, parsed, parsed.GetValue(write)), desk));

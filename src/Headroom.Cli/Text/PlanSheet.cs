@@ -98,7 +98,9 @@ internal static class PlanSheet
     private static void WriteNone(Page page, Plan plan)
     {
         page.Gap();
-        page.Paragraph("No design is possible. These requirements clash; giving up any one of them opens the way:");
+        page.Paragraph(plan.Clashes.Count > 0 ? "No design is possible. These requirements clash; giving up any one of them opens the way:"
+            : plan.MayDiffer ? "No design came up before the search was stopped; whether there is one is not known."
+            : "No design came up, whichever of the requirements is given up.");
         foreach (var clash in plan.Clashes)
         {
             page.Paragraph(clash.Requirement, 2, 4);

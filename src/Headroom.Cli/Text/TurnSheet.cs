@@ -35,7 +35,7 @@ internal static class TurnSheet
             return $"{way}: no change to {Value(point.Looked)} {point.Unit}{proved}";
         var stays = $"{way}: stays right {(point.Up ? "until" : "down to")} {Value(at)} {point.Unit}; {(point.Up ? "above" : "below")} it ";
         return point.Then is null
-            ? $"{stays}no design keeps every reserve{proved}"
+            ? point.Proved ? $"{stays}no design keeps every reserve" : $"{stays}it no longer does, and nothing else was found that keeps every reserve; that there is nothing is not proved"
             : $"{stays}{point.Then}, {Money(point.ThenTotal!.Value)} in all, {Difference(point)}{proved}";
     }
 

@@ -18,7 +18,6 @@ internal sealed class PlanWork(JobShelf shelf) : IDeskWork
     public byte[] Do(OpenJob open, WorkAsked asked, WorkPlace at)
     {
         var job = open.Sound!;
-        var improved = 0;
         at.Tell("the planner looks for the cheapest design");
         var plan = Planner.Propose(job, open.Models.Models, new PlanRequest(shelf.Today)
         {
@@ -26,7 +25,9 @@ internal sealed class PlanWork(JobShelf shelf) : IDeskWork
             Effort = PackEffort.Usual with
             {
                 Stop = at.Stop,
-                Told = (_, _) => at.Tell($"better {Interlocked.Increment(ref improved)} times; the planner looks whether there is anything better still"),
+                Told = (best, bound) => at.Tell(best > 0
+                    ? string.Create(CultureInfo.InvariantCulture, $"best so far {best / 100.0:0.00}, none below {bound / 100.0:0.00}; the planner looks whether there is anything better still")
+                    : string.Create(CultureInfo.InvariantCulture, $"nothing yet, none below {bound / 100.0:0.00}")),
             },
         });
         if (plan.Proposals.Count == 0)

@@ -23,4 +23,10 @@ public sealed record SupplyModel(
 {
     /// <summary>Real over apparent power at its input, 0 to 1; null when not known.</summary>
     public Given<Share>? PowerFactor { get; init; }
+
+    /// <summary>How many supplies alike it is made of, each of which may fail by itself; 1 or more.</summary>
+    public int Pieces { get; init; } = 1;
+
+    /// <summary>What is left for all powered ports together when one of its pieces has failed [W]; null when not known or when it is one piece.</summary>
+    public Given<Watts>? OneLost { get; init; }
 }

@@ -44,6 +44,8 @@ public sealed record Policy(
         ["recording"] = "d",
         ["dark"] = "ports",
         ["outage"] = "h",
+        ["supplies"] = "supplies",
+        ["supply lost"] = "W",
         ["spares"] = "pieces",
         ["fibre"] = "dB",
         ["rack"] = "U",

@@ -24,7 +24,7 @@ internal sealed class FailureFinder
     public IEnumerable<FailureEffect> All()
     {
         foreach (var unit in _bound.Switches)
-            yield return Of((unit.Id, "switch or its supply"), id => id == unit.Id, null, null);
+            yield return Of((unit.Id, unit.Supply is { Pieces: > 1 } ? "switch" : "switch or its supply"), id => id == unit.Id, null, null);
         foreach (var unit in _bound.Injectors)
             yield return Of((unit.Id, "injector"), id => id == unit.Id, null, null);
         foreach (var unit in _bound.Design.Standby)

@@ -26,6 +26,12 @@ public static class FailureLedger
                 entries.Add(Dark(effect, dark, policy));
         }
 
+        if (policy.Failures?.SupplyMayFail == true)
+        {
+            foreach (var unit in result.SupplyLosses)
+                entries.AddRange(SupplyLossEntries.Of(unit, policy));
+        }
+
         if (policy.Failures?.MostLost is { } lost)
         {
             foreach (var endpoint in result.Bound.Endpoints)

@@ -17,10 +17,11 @@ internal static class ModelSlips
     public static readonly Slip TwoFiles = new(39, "Two files of the same firm have a model of the same name; the later counts.");
     public static readonly Slip MoreThanRated = new(40, "A supply gives the ports more than it is rated for, or more real power than apparent.");
     public static readonly Slip Cells = new(41, "A table of models (CSV) that is not built as it must be.");
+    public static readonly Slip LostMore = new(42, "A supply leaves more for the ports with one piece lost than with all, or a piece may be lost of one that is a single piece.");
 
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<Slip> All { get; } =
     [
-        PeakBelowTypical, NoDraws, OverClass, PortsTwice, PortsMissing, NotRising, Rising, UnknownLike, LikeRing, TwoFiles, MoreThanRated, Cells,
+        PeakBelowTypical, NoDraws, OverClass, PortsTwice, PortsMissing, NotRising, Rising, UnknownLike, LikeRing, TwoFiles, MoreThanRated, Cells, LostMore,
     ];
 }

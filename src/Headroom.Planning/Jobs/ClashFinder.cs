@@ -10,10 +10,11 @@ internal sealed class ClashFinder(Job job, Catalogue catalogue, PlanRequest requ
     /// <summary>The requirements, with what giving up each would cost.</summary>
     public List<PlanClash> Find(PlanWork failed)
     {
-        var unserved = failed.Packing.Unserved().ToList();
-        if (unserved.Count > 0)
-            return [.. unserved.Select(at => new PlanClash($"{at.Kind.Id} is to be served", $"nothing in the catalogue serves it{(at.Entry is { } entry ? $": its {entry} are not kept on any port, nor behind any injector" : "")}", null))];
         var needed = Requirement.All(job, request).ToList();
+        var unserved = failed.Packing.Unserved().ToList();
+        // Where no switch may be bought at all it is a requirement that bars them, and not the kinds.
+        if (unserved.Count > 0 && (failed.Packing.Purchases.Count > 0 || Total(needed) is null))
+            return [.. unserved.Select(at => new PlanClash($"{at.Kind.Id} is to be served", $"nothing in the catalogue serves it{(at.Entry is { } entry ? $": its {entry} are not kept on any port, nor behind any injector" : "")}", null))];
         var kept = needed.ToList();
         foreach (var one in needed)
         {

@@ -50,6 +50,7 @@ internal static class DesignCost
         }
     }
 
-    private static PlanCost Sum(PlanCost one, PlanCost other) => new(
+    /// <summary>Two costs together.</summary>
+    public static PlanCost Sum(PlanCost one, PlanCost other) => new(
         one.Goods + other.Goods, one.Labour + other.Labour, one.Energy + other.Energy, one.Swaps + other.Swaps, one.Currency);
 }

@@ -14,6 +14,7 @@ internal sealed class DesignMaker
     private readonly List<PlacedSwitch> _switches = [];
     private readonly List<PlacedInjector> _injectors = [];
     private readonly List<Patch> _patch = [];
+    private int _midspanCount;
     private readonly List<List<(int Group, LinkKind Kind, int Port)>> _links = [];
     private readonly List<Endpoint>[] _waiting;
     private readonly TodayCords _today;
@@ -24,7 +25,7 @@ internal sealed class DesignMaker
         (_packing, _packed) = (packing, packed);
         _standby = [.. set.Extras.Select(extra => packing.Problem.Extras[extra].Place)];
         _waiting = [.. packing.Kinds.Select(kind => kind.Members.ToList())];
-        _today = new TodayCords(packing.Today, packing.Job.Survey);
+        _today = new TodayCords(packing.Keeps, packing.Job.Survey);
     }
 
     /// <summary>Makes it.</summary>
@@ -45,6 +46,11 @@ internal sealed class DesignMaker
     public static Standing Standing(Body body, string? place, Survey survey) =>
         new(body.Units is null ? place : survey.Racks.FirstOrDefault(rack => rack.In == place)?.Id ?? place, null, null);
 
+    // Of the switch that is being made.
+    private string? Here => _packing.Places[_packed.Boxes[_switches.Count].Place];
+
+    private string? Feed => _standby.Contains(_packed.Boxes[_switches.Count].Place) ? StandbyId(StandbyNumber(_packed.Boxes[_switches.Count].Place)) : null;
+
     private static string StandbyId(int number) => $"standby-{number + 1}";
 
     private void AddBox(int number)
@@ -55,15 +61,17 @@ internal sealed class DesignMaker
         var free = box.Purchase.Model.Ports.Select(group => Enumerable.Range(group.First, group.Last - group.First + 1).ToList()).ToArray();
         var today = _today.For(box.Purchase, _packing.Places[packed.Place]);
         var (passive, limits) = (new List<int>(), new Dictionary<int, Given<Watts>>());
+        var midspans = Midspans(box.Purchase.Midspans);
         foreach (var (way, count) in packed.Items.OrderBy(item => item.Key))
         {
-            var (kind, group, via) = box.Ways[way];
+            var serve = box.Ways[way];
+            var (kind, group) = (serve.Kind, serve.Group);
             for (var i = 0; i < count && _waiting[kind].Count > 0; i++)
             {
                 var (endpoint, port) = today.Next(_waiting[kind], free[group]);
                 _waiting[kind].Remove(endpoint);
                 free[group].Remove(port);
-                AddCord(id, (kind, group, via), (endpoint, port), (box, passive, limits));
+                AddCord(id, serve, (endpoint, port), (box, passive, limits, midspans));
             }
         }
 
@@ -80,7 +88,7 @@ internal sealed class DesignMaker
         var setting = box.Setting.Setting with { PortLimits = limits, EndpointPriorities = Kept(id) };
         _switches.Add(Switch(id, box.Purchase, _packing.Places[packed.Place], _packing.Job.Survey) with
         {
-            FedBy = _standby.Contains(packed.Place) ? StandbyId(StandbyNumber(packed.Place)) : null,
+            FedBy = Feed,
             Setting = setting,
             PassivePorts = passive.Count > 0 ? passive : null,
         });
@@ -97,17 +105,38 @@ internal sealed class DesignMaker
 
     private int StandbyNumber(int place) => _standby.Order().ToList().IndexOf(place);
 
-    private void AddCord(string id, (int Kind, int Group, InjectorModel? Via) way, (Endpoint Endpoint, int Port) cord, (BoxWay Box, List<int> Passive, Dictionary<int, Given<Watts>> Limits) to)
+    // They stand beside their switch from the start, whether all their ports are used or not.
+    private List<(string Id, List<PortRef> From)> Midspans(Midspans? midspans)
+    {
+        var made = new List<(string, List<PortRef>)>();
+        for (var i = 0; i < (midspans?.Count ?? 0); i++)
+        {
+            var (id, from) = ($"midspan-{++_midspanCount}", new List<PortRef>());
+            _injectors.Add(new PlacedInjector(id, midspans!.Model.Id, Standing(midspans.Model.Body, Here, _packing.Job.Survey), Feed, from, Place.None));
+            made.Add((id, from));
+        }
+
+        return made;
+    }
+
+    private void AddCord(
+        string id, BoxServe way, (Endpoint Endpoint, int Port) cord, (BoxWay Box, List<int> Passive, Dictionary<int, Given<Watts>> Limits, List<(string Id, List<PortRef> From)> Midspans) to)
     {
         var (endpoint, port) = cord;
         var what = endpoint.Drop ?? endpoint.Id;
         var here = new PortRef(id, port);
+        if (way.Unit > 0)
+        {
+            var (midspan, from) = to.Midspans[way.Unit - 1];
+            from.Add(here);
+            _patch.Add(new Patch(what, new PortRef(midspan, from.Count), Place.None));
+            return;
+        }
+
         if (way.Via is { } injector)
         {
-            var place = _packing.Places[_packed.Boxes[_switches.Count].Place];
-            var feed = _standby.Contains(_packed.Boxes[_switches.Count].Place) ? StandbyId(StandbyNumber(_packed.Boxes[_switches.Count].Place)) : null;
-            var name = $"injector-{_injectors.Count + 1}";
-            _injectors.Add(new PlacedInjector(name, injector.Id, new Standing(place, null, null), feed, [here], Place.None));
+            var name = $"injector-{_injectors.Count - _midspanCount + 1}";
+            _injectors.Add(new PlacedInjector(name, injector.Id, new Standing(Here, null, null), Feed, [here], Place.None));
             _patch.Add(new Patch(what, new PortRef(name, null), Place.None));
             return;
         }

@@ -19,6 +19,13 @@ internal static class EndpointKinds
         return kinds;
     }
 
+    /// <summary>The drops of those that kinds are planned by.</summary>
+    public static List<Drop> Drops(Job job, IReadOnlyList<EndpointKind> kinds)
+    {
+        var worst = kinds.Select(kind => kind.Worst.Drop).ToHashSet();
+        return [.. job.Survey.Drops.Where(drop => worst.Contains(drop.Id))];
+    }
+
     private static string KeyOf(Endpoint endpoint, Dictionary<string, Drop> drops)
     {
         var drop = endpoint.Drop is { } id ? drops.GetValueOrDefault(id) : null;

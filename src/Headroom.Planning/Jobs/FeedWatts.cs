@@ -12,9 +12,9 @@ internal static class FeedWatts
     public static long OfBox(SwitchModel model, SupplyModel? supply) => (long)Math.Floor((model.BaseWatts?.Value.Value ?? 0) * 1000 / Best(supply));
 
     /// <summary>What the endpoints that only one place reaches take in the state of those that last that asks most, at the best efficiency there is [W].</summary>
-    public static double OfPorts(IReadOnlyList<EndpointKind> kinds, int place, IReadOnlyList<Purchase> purchases)
+    public static double OfPorts(IReadOnlyList<EndpointKind> kinds, int place, IReadOnlyList<SupplyModel?> supplies)
     {
-        var best = purchases.Select(purchase => Best(purchase.Supply)).DefaultIfEmpty(1).Max();
+        var best = supplies.Select(Best).DefaultIfEmpty(1).Max();
         var only = kinds.Where(kind => kind is { TakesPower: true, IsGrowth: false, Places: [var one] } && one == place).ToList();
         return Lasting.Max(state => only.Sum(kind => kind.Count * (Draw(kind, state) ?? 0))) / best;
     }

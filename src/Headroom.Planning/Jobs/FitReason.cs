@@ -15,7 +15,7 @@ internal sealed class FitReason(JobPacking packing, (PackProblem Problem, Job Jo
         var ports = set.Boxes.Sum(at => at.Value * table.Boxes[at.Key.Family].Groups.Sum());
         if (ports < asked)
             return $"it has {ports} ports and {asked} are needed, links and growth included";
-        var lifted = of.Problem with { Boxes = [.. of.Problem.Boxes.Select(box => box with { Limits = [.. box.Limits.Select(_ => long.MaxValue / 4096)] })] };
+        var lifted = of.Problem with { Boxes = [.. of.Problem.Boxes.Select((box, number) => packing.Boxes[number].Purchase.Midspans is not null ? box : box with { Limits = [.. box.Limits.Select(_ => long.MaxValue / 4096)] })] };
         var packed = ExactPacking.Of(lifted, table, set, [], [], request.Effort);
         if (packed.Cost is null)
             return "it has too few ports of the kinds that are needed";

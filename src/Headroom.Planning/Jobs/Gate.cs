@@ -39,6 +39,9 @@ internal sealed class Gate
     /// <summary>Studies a design.</summary>
     public Ledger Study(Design design) => Study(design, _job);
 
+    /// <summary>Studies a design that a better one is looked for at once: it is not counted among those that were studied.</summary>
+    public Ledger Glance(Design design) => Studied(_job, design, null);
+
     /// <summary>Studies a design of a part of the job.</summary>
     public Ledger Study(Design design, Job job)
     {
@@ -53,9 +56,10 @@ internal sealed class Gate
     /// <summary>What a unit alone comes to, in a place and with nothing plugged in.</summary>
     public AloneAnswer Alone(Purchase purchase, string? place)
     {
-        var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], [], [], [], [], [], Place.None);
-        var empty = _job with { Survey = _job.Survey with { Endpoints = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
-        var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline]);
+        var midspans = Enumerable.Range(1, purchase.Midspans?.Count ?? 0).Select(number => new PlacedInjector($"midspan-{number}", purchase.Midspans!.Model.Id, DesignMaker.Standing(purchase.Midspans.Model.Body, place, _job.Survey), null, [], Place.None)).ToList();
+        var design = new Design("alone", null, [DesignMaker.Switch("switch-1", purchase, place, _job.Survey)], midspans, [], [], [], [], Place.None);
+        var empty = _job with { Survey = _job.Survey with { Endpoints = [], Drops = [] }, Policy = _job.Policy with { Outage = OutagePolicy.None } };
+        var ledger = Studied(empty, design, [PowerLedger.Discipline, HeatLedger.Discipline, AcousticLedger.Discipline, RackingLedger.Discipline, FailureLedger.Discipline]);
         var heard = new Dictionary<string, double>();
         foreach (var figure in ledger.Figures)
         {

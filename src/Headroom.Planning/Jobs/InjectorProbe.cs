@@ -34,7 +34,19 @@ internal sealed class InjectorProbe(Job job, Catalogue catalogue, IReadOnlyList<
         return served;
     }
 
-    private List<int> Serves(InjectorModel model, List<int> open, PlanRequest request)
+    /// <summary>What one of each kind takes of a midspan in each state, in the parts of loads; only kinds that it serves. The study counts no start of it.</summary>
+    public Dictionary<int, long[]> Loads(InjectorModel model, PlanRequest request)
+    {
+        var may = Enumerable.Range(0, kinds.Count).Where(kind => kinds[kind].TakesPower && (model.Passive is null || kinds[kind].Model.Power!.Class is null)).ToList();
+        return Ask(model, may, request);
+    }
+
+    private List<int> Serves(InjectorModel model, List<int> open, PlanRequest request) => [.. Ask(model, open, request).Keys];
+
+    private static long Load(PoweredPort port, PowerState state) => state == PowerState.Start ? 0
+        : (long)Math.Round((port.In(state).PortWatts ?? port.GrantWatts ?? PoeTypes.Of(port.Feed.Type ?? PoeType.Type1).MostSourceWatts) * PortAnswer.PerWatt);
+
+    private Dictionary<int, long[]> Ask(InjectorModel model, List<int> open, PlanRequest request)
     {
         if (open.Count == 0)
             return [];
@@ -42,10 +54,14 @@ internal sealed class InjectorProbe(Job job, Catalogue catalogue, IReadOnlyList<
         var patch = open.Select(kind => new Patch($"e{kind}", new PortRef($"i{kind}", null), Place.None)).ToList();
         var design = new Design("probe", null, [], injectors, [], [], patch, [], Place.None);
         var endpoints = open.Select(kind => kinds[kind].Worst with { Id = $"e{kind}" }).ToList();
-        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Listeners = [] }, Designs = [design], Chosen = null };
-        var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", request.On, [], [PowerLedger.Discipline]) { FirmReadings = request.FirmReadings });
+        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Drops = EndpointKinds.Drops(job, kinds), Listeners = [] }, Designs = [design], Chosen = null };
+        var only = new StudyRequest("probe", request.On, [], [PowerLedger.Discipline]) { FirmReadings = request.FirmReadings };
+        var results = Study.Results(asks, catalogue, only);
+        var ledger = Study.LedgerOf(results, only);
         var broken = ledger.Entries.Where(entry => entry.Verdict is Verdict.Short or Verdict.Tight).Select(entry => entry.Subject).ToHashSet();
         var there = ledger.Entries.Select(entry => entry.Subject).ToHashSet();
-        return [.. open.Where(kind => !broken.Contains($"e{kind}") && !broken.Contains($"i{kind}") && there.Contains($"e{kind}"))];
+        var ports = results.Power.Ports.ToDictionary(port => port.Id);
+        return open.Where(kind => !broken.Contains($"e{kind}") && !broken.Contains($"i{kind}") && there.Contains($"e{kind}"))
+            .ToDictionary(kind => kind, kind => ports.TryGetValue($"e{kind}", out var port) ? PortProbe.States.Select(state => Load(port, state)).ToArray() : new long[PortProbe.States.Length]);
     }
 }

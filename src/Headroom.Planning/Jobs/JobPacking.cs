@@ -1,5 +1,6 @@
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Jobs;
+using Headroom.Engineering.Power;
 using Headroom.Planning.Packing;
 
 namespace Headroom.Planning.Jobs;
@@ -11,18 +12,21 @@ internal sealed class JobPacking
     private readonly PlanPins _pins;
     private readonly PortProbe _probe;
     private readonly Dictionary<int, InjectorModel?> _injectors;
+    private readonly Dictionary<string, Dictionary<int, long[]>> _midspans;
 
     /// <summary>Reads a job; its readings are left out already.</summary>
     public JobPacking(Job job, Catalogue catalogue, PlanRequest request, IReadOnlyList<Purchase> purchases, (PlanMemory Memory, LinkRates Rates) with)
     {
         (Job, Catalogue, Purchases) = (job, catalogue, purchases);
         Prices = new UnitPrices(job, catalogue);
-        Today = Engineering.Study.DesignOf(job, request.Today);
+        Keeps = request.Pins.MoveCords ? null : Engineering.Study.DesignOf(job, request.Today);
         Places = PlaceList.Of(job, request.Pins);
         Kinds = EndpointKinds.Of(job, catalogue, Places, !request.Pins.WithoutGrowth);
         Line = new LineWay(job, catalogue, Places, Prices, with.Rates);
         _probe = new PortProbe(job, catalogue, Kinds, request);
-        _injectors = new InjectorProbe(job, catalogue, Kinds, Prices).Cheapest(request);
+        var injectors = new InjectorProbe(job, catalogue, Kinds, Prices);
+        _injectors = injectors.Cheapest(request);
+        _midspans = purchases.Select(purchase => purchase.Midspans?.Model).OfType<InjectorModel>().Distinct().ToDictionary(model => model.Id, model => injectors.Loads(model, request));
         Boxes = [.. purchases.SelectMany(purchase => SettingChoice.Of(purchase.Model).Select(setting => Way(purchase, setting)))];
         Standby = StandbyWays.Of(job, catalogue, Prices);
         Also = StandbyWays.Also(job, Assumed);
@@ -34,9 +38,9 @@ internal sealed class JobPacking
     private JobPacking(JobPacking like, LinkRates rates)
     {
         (Job, Catalogue, Purchases, Prices, Places, Kinds) = (like.Job, like.Catalogue, like.Purchases, like.Prices, like.Places, like.Kinds);
-        Today = like.Today;
+        Keeps = like.Keeps;
         (Boxes, Standby, Also, Kept, Assumed) = (like.Boxes, like.Standby, like.Also, like.Kept, like.Assumed);
-        (_probe, _injectors, _memory, _pins) = (like._probe, like._injectors, like._memory, like._pins);
+        (_probe, _injectors, _midspans, _memory, _pins) = (like._probe, like._injectors, like._midspans, like._memory, like._pins);
         Line = new LineWay(Job, Catalogue, Places, Prices, rates);
         Problem = Build(_pins);
     }
@@ -53,8 +57,8 @@ internal sealed class JobPacking
     /// <summary>Where switches may stand; a null where nobody says.</summary>
     public IReadOnlyList<string?> Places { get; }
 
-    /// <summary>The design of today; null when the job has none.</summary>
-    public Design? Today { get; }
+    /// <summary>The design of today, whose cords stay where they can; null when the job has none, or cords may move.</summary>
+    public Design? Keeps { get; }
 
     /// <summary>What is to be served.</summary>
     public IReadOnlyList<EndpointKind> Kinds { get; }
@@ -98,15 +102,17 @@ internal sealed class JobPacking
     private BoxWay Way(Purchase purchase, SettingChoice setting)
     {
         var answers = _probe.Of(purchase.Model, purchase.Supply, setting);
-        var ways = new List<(int, int, InjectorModel?)>();
+        var ways = new List<BoxServe>();
         for (var kind = 0; kind < Kinds.Count; kind++)
         {
             for (var group = 0; group < purchase.Model.Ports.Count; group++)
             {
                 if (answers.TryGetValue((kind, group), out var answer) && answer.Loads is not null)
-                    ways.Add((kind, group, null));
+                    ways.Add(new(kind, group, null, 0));
                 if (_injectors[kind] is { } injector && purchase.Model.Ports[group] is { Media: "copper", Passive: not { AlwaysOn: true } })
-                    ways.Add((kind, group, injector));
+                    ways.Add(new(kind, group, injector, 0));
+                if (purchase.Midspans is { } midspans && _midspans[midspans.Model.Id].ContainsKey(kind) && purchase.Model.Ports[group].Media == "copper")
+                    ways.AddRange(Enumerable.Range(1, midspans.Count).Select(unit => new BoxServe(kind, group, midspans.Model, unit)));
             }
         }
 
@@ -131,7 +137,7 @@ internal sealed class JobPacking
     {
         var also = place == Line.Root ? Also : [];
         var most = _memory.Standby($"{way.Model.Id}|{way.Sheds}|{Places[place]}", () => new StandbyProbe(Job, Catalogue, Places[place]).MostWatts(way));
-        var holds = most - also.Sum(fed => fed.Watts.Value.Value) - FeedWatts.OfPorts(Kinds, place, Purchases);
+        var holds = most - also.Sum(fed => fed.Watts.Value.Value) - FeedWatts.OfPorts(Kinds, place, [.. Purchases.Select(purchase => purchase.Supply), .. Catalogue.Injectors.Values.Select(model => model.Supply)]);
         // A coin more where ports are switched off: that is taken only where it is needed.
         var cost = UnitPrices.Coins(Prices.Of(way.Model)!) + (way.Sheds ? 1 : 0);
         return new(way.Model.Id, place, cost, (long)Math.Floor(holds * 1000)) { Plugs = way.Model.Outlets - also.Count };
@@ -142,16 +148,19 @@ internal sealed class JobPacking
         var (model, supply) = (box.Purchase.Model, box.Purchase.Supply);
         var powered = model.Ports.Where(group => group.Poe is not null || group.Passive is not null).Sum(group => group.Last - group.First + 1);
         var serves = box.Ways.Select(way => Serve(box, way)).ToList();
-        var budget = supply?.PortWatts?.Value.Value ?? 0;
-        var watts = (long)Math.Round((budget - Job.Policy.ReserveOf("power").Of(budget)) * PortAnswer.PerWatt);
-        var ports = Math.Max(0, (long)Math.Floor(powered - Job.Policy.ReserveOf("ports").Of(powered) + 1e-9));
+        var midspans = box.Purchase.Midspans;
+        var watts = Budget(midspans is null ? supply?.PortWatts?.Value.Value ?? 0 : midspans.Watts ?? 0);
+        // Where a supply may fail, what is left then must do while all runs.
+        var oneLost = Job.Policy.Failures is { SupplyMayFail: true } && supply is { Pieces: > 1, OneLost: { } left } && midspans is null ? OneLost(left.Value.Value) : watts;
+        var ports = midspans is null ? Math.Max(0, (long)Math.Floor(powered - Job.Policy.ReserveOf("ports").Of(powered) + 1e-9)) : midspans.Count * midspans.Model.Ports;
         return new PackBox(
             $"{box.Purchase.Name} {box.Setting}",
             UnitPrices.Coins(box.Purchase.Cost),
             [.. model.Ports.Select(group => group.Last - group.First + 1)],
             serves,
-            [.. PortProbe.States.Select(_ => watts), ports])
+            [.. PortProbe.States.Select(state => state == PowerState.Start ? watts : Math.Min(watts, oneLost)), ports, .. Each(midspans)])
         {
+            Plugs = 1 + (midspans?.Count ?? 0),
             Family = box.Purchase.Name,
             Places = box.Purchase.Places,
             Most = box.Purchase.Owned ? pins.Owned[model.Id] : null,
@@ -164,13 +173,32 @@ internal sealed class JobPacking
     // Levels add as powers. Source: the definition of the level, ISO 80000-8.
     private static double Power(double level) => Math.Pow(10, level / 10);
 
-    private PackServe Serve(BoxWay box, (int Kind, int Group, InjectorModel? Via) way)
+    private long OneLost(double watts) => (long)Math.Round((watts - Job.Policy.ReserveOf("supply lost").Of(watts)) * PortAnswer.PerWatt);
+
+    private long Budget(double watts) => (long)Math.Round((watts - Job.Policy.ReserveOf("power").Of(watts)) * PortAnswer.PerWatt);
+
+    // A switch that gives no power leaves the rows of its own to its midspans together; where there are several, each has its rows beside that.
+    private IEnumerable<long> Each(Midspans? midspans) => midspans is not { Count: > 1 } ? [] : Enumerable.Range(0, midspans.Count)
+        .SelectMany(_ => PortProbe.States.Select(_ => Budget((midspans.Watts ?? 0) / midspans.Count)).Append(midspans.Model.Ports));
+
+    private PackServe Serve(BoxWay box, BoxServe way)
     {
+        if (way.Unit > 0)
+        {
+            var (midspans, own) = (box.Purchase.Midspans!, (long[])[.. _midspans[way.Via!.Id][way.Kind], 1]);
+            var each = midspans.Count == 1 ? [] : Enumerable.Range(1, midspans.Count).SelectMany(unit => unit == way.Unit ? own : new long[own.Length]);
+            return new(way.Kind, way.Group, [.. own, .. each]);
+        }
+
+        if (box.Purchase.Midspans is { } beside && way.Via is null)
+            return new(way.Kind, way.Group, new long[RowsOf(beside)]);
         if (way.Via is { } injector)
-            return new(way.Kind, way.Group, new long[PortProbe.States.Length + 1]) { Via = injector.Id, Cost = UnitPrices.Coins(Prices.Of(injector)!) };
+            return new(way.Kind, way.Group, new long[RowsOf(box.Purchase.Midspans)]) { Via = injector.Id, Cost = UnitPrices.Coins(Prices.Of(injector)!) };
         var powered = Kinds[way.Kind].TakesPower ? 1L : 0;
         return new(way.Kind, way.Group, [.. box.Answers[(way.Kind, way.Group)].Loads!, powered]);
     }
+
+    private static int RowsOf(Midspans? midspans) => (PortProbe.States.Length + 1) * (midspans is { Count: > 1 } ? midspans.Count + 1 : 1);
 
     private IEnumerable<PackLink> Links(SwitchModel model)
     {

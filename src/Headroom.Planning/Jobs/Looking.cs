@@ -23,6 +23,9 @@ internal abstract class Looking
     /// <summary>Only what costs less than this is looked for [coins]; null for anything.</summary>
     public long? Below { get; set; }
 
+    /// <summary>What a design costs that is known already [coins]; null for none. Only those who look on are told of it.</summary>
+    public long? Known { get; set; }
+
     /// <summary>Looks on until no set costs less than a limit, or enough were found or tried.</summary>
     /// <param name="limit">Says, by the cheapest found, up to which cost to look [coins].</param>
     /// <param name="most">The most designs to find.</param>

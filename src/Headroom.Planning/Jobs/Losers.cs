@@ -10,7 +10,8 @@ internal sealed class Losers(PlanWork work, Job job, IReadOnlyList<Candidate> by
     public List<RefusedSet> All()
     {
         var cheapest = byCost[0].Cost.Total;
-        var cheaper = work.Search.Refused.Where(refused => refused.Total is null || refused.Total < cheapest).Select(refused => refused with { Why = "cheaper" });
+        // Of what was tried with other cords in the same boxes the last says why.
+        var cheaper = work.Search.Refused.Where(refused => refused.Total is null || refused.Total < cheapest).GroupBy(refused => (refused.Bought, refused.Total)).Select(same => same.Last() with { Why = "cheaper" });
         var dearer = byCost.Skip(1).Take(3).Select(found => new RefusedSet("dearer", found.Bought, found.Cost.Total, null, $"costs {PlanWords.Of(found.Cost.Total - cheapest)} {found.Cost.Currency} more"));
         List<RefusedSet> all = [.. cheaper, .. dearer];
         if (!work.Request.OnlyCheapest)

@@ -75,9 +75,12 @@ internal sealed class Offer(PlanWork work, Job job)
     {
         var cost = UnitPrices.Coins(cheapest.Cost);
         if (work.Search.GaveUp || work.Request.Effort.Stop.IsCancellationRequested)
-            return work.Search.Bound is { } some && some < cost && cost > 0 ? (cost - some) / (double)cost : null;
-        return work.Search.Bound is not { } bound || bound >= cost ? 0 : (cost - bound) / (double)cost;
+            return work.Search.Bound is { } some && some < cost ? Above(some, cost) : null;
+        return work.Search.Bound is not { } bound || bound >= cost ? 0 : Above(bound, cost);
     }
+
+    // As a share of the least possible: where nothing is known of that, there is none.
+    private static double? Above(long bound, long cost) => bound > 0 ? (cost - bound) / (double)bound : null;
 
     private Proposal Proposal(IGrouping<Candidate, (string Role, Candidate Candidate, PlanProof Proof)> roles)
     {

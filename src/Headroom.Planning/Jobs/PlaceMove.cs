@@ -21,7 +21,7 @@ internal sealed class PlaceMove(JobPacking packing, int from, int to)
         var was = packing.Boxes[box].Ways[way];
         var kind = _to[_from.IndexOf(was.Kind)];
         var ways = packing.Boxes[box].Ways;
-        return Enumerable.Range(0, ways.Count).First(i => ways[i].Kind == kind && ways[i].Group == was.Group && ways[i].Via?.Id == was.Via?.Id);
+        return Enumerable.Range(0, ways.Count).First(i => ways[i].Kind == kind && ways[i].Group == was.Group && ways[i].Via?.Id == was.Via?.Id && ways[i].Unit == was.Unit);
     }
 
     private int Extra(int extra)

@@ -24,12 +24,13 @@ internal sealed class PlanWork
     private int _tries = MostTries;
     private JobPacking? _other;
     private List<Candidate> _foundWithUnknown = [];
+    private (long? Best, long Bound) _told;
     private readonly List<RefusedSet> _setAside;
 
     /// <summary>Begins a plan of a job whose readings are left out.</summary>
     public PlanWork(Job job, Catalogue catalogue, PlanRequest request, PlanMemory? memory = null)
     {
-        (Job, Catalogue, _request) = (job, catalogue, WithKept(job, request));
+        (Job, Catalogue, _request) = (job, catalogue, Telling(WithKept(job, request)));
         request = _request;
         Gate = new Gate(job, catalogue, request);
         _memory = memory ?? new PlanMemory();
@@ -68,6 +69,21 @@ internal sealed class PlanWork
     /// <summary>What was taken for granted.</summary>
     public IReadOnlyList<string> Assumed => Packing.Assumed;
 
+    /// <summary>A design found at once, before any search; null when none came up.</summary>
+    public Candidate? First { get; private set; }
+
+    /// <summary>Finds a design at once, tells of it, and keeps it for when the search is stopped before it has come to one.</summary>
+    public void LookFirst()
+    {
+        if (Packing.Unserved().Any())
+            return;
+        First = FirstDesign.Of(Packing, Gate, _request);
+        if (First is null)
+            return;
+        Search.Known = UnitPrices.Coins(First.Cost);
+        _request.Effort.Told?.Invoke(Search.Known.Value, 0);
+    }
+
     /// <summary>Looks for designs; false when there is none.</summary>
     /// <param name="tries">The most sets that are tried.</param>
     public bool Look(int tries = MostTries)
@@ -76,10 +92,14 @@ internal sealed class PlanWork
         Run();
         if (Search.Found.Count == 0 && Search.Refused.Exists(refused => refused.Entry?.StartsWith("traffic/", StringComparison.Ordinal) == true))
             Faster((0, LinkKind.Inner, 1e10));
+        // Stopped, or tried too much: the one found at once is still one.
+        if (Search.Found.Count == 0 && First is not null)
+            Search.Found.Add(First);
         if (Search.Found.Count > 0 || NotKnown.Count == 0 || _request.Effort.Stop.IsCancellationRequested)
             return Search.Found.Count > 0;
         // Nothing of which all is known will do: then what is not known is carried along, and asked for.
         CarriesUnknown = true;
+        _told = default;
         Packing = WithNotKnown();
         Search = Looking();
         Run();
@@ -116,7 +136,7 @@ internal sealed class PlanWork
     {
         _other = WithNotKnown();
         Keep(_other);
-        var only = _request with { OnlyCheapest = true };
+        var only = _request with { OnlyCheapest = true, Effort = _request.Effort with { Told = null } };
         Looking search = PlaceSplit.Fits(_other) ? new SplitSearch(_other, Gate, only, []) : new Search(_other, Gate, only);
         search.Run(cost => cost, 1, MostTries);
         _foundWithUnknown = search.Found;
@@ -126,7 +146,7 @@ internal sealed class PlanWork
     /// <summary>Looks for the fewest switches, and of those for the cheapest.</summary>
     public Looking Fewest()
     {
-        var only = _request with { OnlyCheapest = true };
+        var only = _request with { OnlyCheapest = true, Effort = _request.Effort with { Told = null } };
         Looking search = PlaceSplit.Fits(Packing) ? new SplitSearch(Packing, Gate, only, [], PerBox) : new Search(Packing, Gate, only, perBox: PerBox);
         search.Run(cost => cost, 1, MostTries);
         return search;
@@ -142,10 +162,25 @@ internal sealed class PlanWork
     {
         _rates = _rates.With(rate);
         Packing = Packing.With(_rates);
+        var known = Search.Known;
         Search = Looking();
-        Search.Below = _below;
+        (Search.Below, Search.Known) = (_below, known);
         Run();
     }
+
+    // Those who look on are told of the best of all, and what nothing costs less than, so that neither is ever taken back.
+    private PlanRequest Telling(PlanRequest request) => request.Effort.Told is not { } told ? request : request with
+    {
+        Effort = request.Effort with
+        {
+            Told = (best, bound) =>
+            {
+                _told.Best = best > 0 && !(best >= _told.Best) ? best : _told.Best;
+                _told.Bound = Math.Max(bound, _told.Bound);
+                told(_told.Best ?? 0, Math.Min(_told.Bound, _told.Best ?? long.MaxValue));
+            },
+        },
+    };
 
     private static PlanRequest WithKept(Job job, PlanRequest request)
     {

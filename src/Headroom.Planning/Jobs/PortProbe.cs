@@ -4,8 +4,6 @@ using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Quantities;
 using Headroom.Engineering;
-using Headroom.Engineering.Binding;
-using Headroom.Engineering.MeasuredDraws;
 using Headroom.Engineering.Power;
 
 namespace Headroom.Planning.Jobs;
@@ -20,6 +18,9 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
     private static readonly double[] LimitSteps = [4, 7, 15.4, 30, 45, 60, 75];
 
     private readonly bool _noneLeft = job.Policy.ReserveOf("power").Of(1) <= 0;
+
+    // Only what a kind is planned by hangs on anything here.
+    private readonly IReadOnlyList<Drop> _drops = EndpointKinds.Drops(job, kinds);
 
     private readonly Dictionary<string, Dictionary<(int Kind, int Group), PortAnswer>> _known = [];
 
@@ -129,9 +130,9 @@ internal sealed class PortProbe(Job job, Catalogue catalogue, IReadOnlyList<Endp
         }
 
         var design = new Design("probe", null, switches, [], [], [], patch, [], Place.None);
-        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Listeners = [] }, Designs = [design], Chosen = null };
+        var asks = job with { Survey = job.Survey with { Endpoints = endpoints, Drops = _drops, Listeners = [] }, Designs = [design], Chosen = null };
         var only = new StudyRequest("probe", request.On, [], [PowerLedger.Discipline]) { FirmReadings = request.FirmReadings };
-        var bound = Binder.Bind(asks, catalogue, design, []);
-        return (PowerStudy.Of(bound, MeasuredDrawStudy.Of(bound, request.FirmReadings)), Engineering.Study.Run(asks, catalogue, only));
+        var results = Engineering.Study.Results(asks, catalogue, only);
+        return (results.Power, Engineering.Study.LedgerOf(results, only));
     }
 }

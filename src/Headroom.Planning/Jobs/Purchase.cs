@@ -12,6 +12,9 @@ namespace Headroom.Planning.Jobs;
 /// <param name="Places">The places where it may stand, by number.</param>
 internal sealed record Purchase(string Name, SwitchModel Model, SupplyModel? Supply, PlanCost Cost, bool Owned, IReadOnlyList<int> Places)
 {
+    /// <summary>Midspans beside it that give its ports power; null for none.</summary>
+    public Midspans? Midspans { get; init; }
+
     /// <summary>What is heard of it alone at each listener, by place [dB(A)].</summary>
     public IReadOnlyList<IReadOnlyDictionary<string, double>> Heard { get; init; } = [];
 }

@@ -20,6 +20,7 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
     public List<Purchase> Find(IReadOnlyList<string?> places)
     {
         var found = new List<Purchase>();
+        var asked = Asked();
         foreach (var model in catalogue.Switches.Values.OrderBy(model => model.Id, StringComparer.Ordinal))
         {
             if (!Allowed(model))
@@ -27,7 +28,9 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
             foreach (var supply in model.Supplies.Count > 0 ? model.Supplies : [null!])
             {
                 foreach (var owned in request.Pins.Owned.ContainsKey(model.Id) ? new[] { true, false } : [false])
-                    Add(model, supply, owned, places, found);
+                    Add(model, supply, (owned, null), places, found);
+                foreach (var midspans in request.Pins.Fanless ? [] : Midspans.Beside(model, catalogue, asked))
+                    Add(model, supply, (false, midspans), places, found);
             }
         }
 
@@ -38,6 +41,13 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
     public static string NameOf(SwitchModel model, SupplyModel? supply, bool owned) =>
         (supply is null || model.Supplies.Count < 2 ? model.Id : $"{model.Id}, supply {supply.Id}") + (owned ? ", owned" : "");
 
+    private PlanCost? Cost(SwitchModel model, SupplyModel? supply, (bool Owned, Midspans? Midspans) how)
+    {
+        if (_prices.Of(model, supply, how.Owned) is not { } cost || how.Midspans is not { } midspans)
+            return _prices.Of(model, supply, how.Owned);
+        return _prices.Of(midspans.Model) is { } each ? Enumerable.Repeat(each, midspans.Count).Aggregate(cost, DesignCost.Sum) : null;
+    }
+
     private bool Allowed(SwitchModel model)
     {
         var pins = request.Pins;
@@ -46,16 +56,25 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
         return !pins.Fanless || model.Sound?.Fans == 0;
     }
 
-    private void Add(SwitchModel model, SupplyModel? supply, bool owned, IReadOnlyList<string?> places, List<Purchase> found)
+    // How many ask for power by their class, and how many take a voltage that asks nobody.
+    private (int ByClass, int Passive) Asked()
     {
-        var name = NameOf(model, supply, owned);
-        if (_prices.Of(model, supply, owned) is not { } cost)
+        var powered = job.Survey.Endpoints.Select(endpoint => catalogue.Endpoints[endpoint.Model].Power).OfType<PowerIntake>().ToList();
+        return (powered.Count(power => power.Class is not null), powered.Count(power => power.Class is null));
+    }
+
+    private void Add(SwitchModel model, SupplyModel? supply, (bool Owned, Midspans? Midspans) how, IReadOnlyList<string?> places, List<Purchase> found)
+    {
+        var (owned, midspans) = how;
+        var name = NameOf(model, supply, owned) + (midspans is null ? "" : $" + {midspans.Name}");
+        if (Cost(model, supply, how) is not { } cost)
         {
-            SetAside.Add(new("not considered", name, null, null, "its price is not known"));
+            if (midspans is null)
+                SetAside.Add(new("not considered", name, null, null, "its price is not known"));
             return;
         }
 
-        var purchase = new Purchase(name, model, supply, cost, owned, []);
+        var purchase = new Purchase(name, model, supply, cost, owned, []) { Midspans = midspans };
         var heard = new List<IReadOnlyDictionary<string, double>>();
         var (may, unknown, worst) = (new List<int>(), new List<int>(), (LedgerEntry?)null);
         for (var place = 0; place < places.Count; place++)
@@ -74,7 +93,8 @@ internal sealed class Purchases(Job job, Catalogue catalogue, PlanRequest reques
             found.Add(purchase with { Places = may, Heard = heard });
         if (unknown.Count > 0)
             NotKnown.Add(purchase with { Places = unknown, Heard = heard });
-        if (may.Count == 0)
+        // What stands in the way of the switch alone is told of it already.
+        if (may.Count == 0 && midspans is null)
             SetAside.Add(new("not considered", name, cost.Total, worst!.Id, PlanWords.Of(worst)));
     }
 }

@@ -32,6 +32,8 @@ internal sealed record Requirement(string Words, string Relaxed, Func<Job, PlanR
             yield return Policy($"{runtime.Written} on battery", "ask no minutes on battery", at => at with { Outage = at.Outage with { Runtime = null } });
         if (job.Policy.Outage.Keep.Count > 0)
             yield return Policy($"{string.Join(", ", job.Policy.Outage.Keep)} go on in an outage", "let them stop in an outage", at => at with { Outage = OutagePolicy.None });
+        if (job.Policy.Failures is { SupplyMayFail: true } rules)
+            yield return Policy("every switch goes on when one of its supplies fails", "let a switch stop with its supply", at => at with { Failures = rules with { SupplyMayFail = false } });
         if (job.Money?.Budget is { } budget)
             yield return new($"no more than {budget.Written}", "raise the budget", (at, request) => (at with { Money = at.Money! with { Budget = null } }, request));
         foreach (var kind in new[] { "power", "ports", "temperature", "rack", "weight", "depth", "sound", "runtime", "uplink", "port speed", "volts", "apparent" })

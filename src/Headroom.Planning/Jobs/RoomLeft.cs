@@ -23,6 +23,9 @@ internal sealed class RoomLeft
                 Ports += free;
                 Powered += port.Poe is not null ? free : 0;
             }
+
+            if (box.Purchase.Midspans is { } midspans)
+                Powered += (midspans.Count * midspans.Model.Ports) - packed.Items.Where(item => box.Ways[item.Key].Unit > 0 && !packing.Kinds[box.Ways[item.Key].Kind].IsGrowth).Sum(item => item.Value);
         }
 
         var watts = found.Ledger.Entries.Where(entry => entry is { Discipline: "power", Quantity: "watts" } && found.Design.Switches.Any(unit => unit.Id == entry.Subject)).ToList();

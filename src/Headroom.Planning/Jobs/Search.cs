@@ -50,6 +50,9 @@ internal sealed class Search : Looking
             : Relaxed(_problem, kept, boxes, perBox);
     }
 
+    /// <summary>Told how far it is; null for whoever the request names.</summary>
+    public Action<long, long>? Told { get; set; }
+
     /// <inheritdoc/>
     public override void Run(Func<long, long> limit, int most, int tries)
     {
@@ -61,7 +64,7 @@ internal sealed class Search : Looking
             var waits = _packed.TryPeek(out _, out var least) ? least.Cost : (long?)null;
             Bound = ahead is { } some ? Math.Min(some, waits ?? some) : waits;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
-            _request.Effort.Told?.Invoke(cheapest ?? 0, Bound ?? cheapest ?? 0);
+            (Told ?? _request.Effort.Told)?.Invoke(cheapest ?? Known ?? 0, Bound ?? cheapest ?? 0);
             if (Bound is null && Found.Count == 0 && Refused.Count == 0)
                 Tell();
             if (Bound is null || Bound >= Below || (cheapest is { } cost && Bound >= limit(cost)))
@@ -113,13 +116,13 @@ internal sealed class Search : Looking
         {
             _sets.BarHolding(set);
         }
-        else if (set.Count > 1 && barred.Count + filling.TooMuch < MostFillings && Learn(broken, packed, barred) is { } learned)
+        else if (barred.Count + filling.TooMuch < MostFillings && Learn(broken, packed, barred) is { } learned)
         {
             Pack(filling with { TooMuch = filling.TooMuch + learned }, inFull: false);
         }
         else
         {
-            GaveUp |= set.Count > 1 && barred.Count + filling.TooMuch >= MostFillings;
+            GaveUp |= barred.Count + filling.TooMuch >= MostFillings;
             if (OnlyGrows(broken))
                 _sets.BarHolding(set);
             else

@@ -11,6 +11,7 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
     private const int MostTogether = 60;
 
     private readonly List<int> _places = PlaceSplit.Used(packing);
+    private readonly Dictionary<int, string> _keys = PlaceSplit.Used(packing).ToDictionary(place => place, place => PlaceSplit.KeyOf(packing, place));
     private readonly HashSet<string> _tried = [];
 
     /// <inheritdoc/>
@@ -31,17 +32,22 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
         var choices = new List<IReadOnlyList<Candidate>>();
         foreach (var place in _places)
         {
-            var key = PlaceSplit.KeyOf(packing, place);
+            var key = _keys[place];
             if (!known.TryGetValue(key, out var at))
                 at = known[key] = new(place, new Search(packing, gate, request, place: place, perBox: perBox));
             if (at.Search.Found.Count < most && at.Place == place)
+            {
+                at.Search.Told = (_, _) => Tell();
                 at.Search.Run(limit, most, TriesEach);
+                Tell();
+            }
+
             TooSlow ??= at.Search.TooSlow;
             GaveUp |= at.Search.GaveUp;
             if (at.Search.Found.Count == 0)
             {
                 Refused.AddRange(at.Search.Refused.Select(refused => refused with { Bought = $"{packing.Places[place]}: {refused.Bought}", Total = null }));
-                Bound = at.Search.Bound;
+                Bound = at.Search.Bound is null ? null : Floor();
                 return null;
             }
 
@@ -51,6 +57,17 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
 
         return choices;
     }
+
+    // What no design costs less than, by what is known of each place by itself; nothing yet of those that were not looked at.
+    private long Floor() => _places.Sum(place => known.TryGetValue(_keys[place], out var at) ? Floor(at.Search) : 0);
+
+    private static long Floor(Search search)
+    {
+        var found = search.Found.Count > 0 ? search.Found.Min(one => one.Packed.Cost!.Value) : long.MaxValue;
+        return Math.Min(found, search.Bound ?? found);
+    }
+
+    private void Tell() => request.Effort.Told?.Invoke(Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : Known ?? 0, Floor());
 
     // The next combination differs in one place from one that was tried.
     private void Together(List<IReadOnlyList<Candidate>> choices, Func<long, long> limit, int most)
@@ -62,7 +79,7 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
         {
             Bound = cost;
             var cheapest = Found.Count > 0 ? Found.Min(found => UnitPrices.Coins(found.Cost)) : (long?)null;
-            request.Effort.Told?.Invoke(cheapest ?? 0, cost);
+            request.Effort.Told?.Invoke(cheapest ?? Known ?? 0, cost);
             if (cheapest is { } least && cost > limit(least))
                 return;
             var picked = queue.Dequeue();
@@ -84,7 +101,7 @@ internal sealed class SplitSearch(JobPacking packing, Gate gate, PlanRequest req
 
     // What only trades places that come to the same is no other design.
     private string Alike(int[] picked, List<IReadOnlyList<Candidate>> choices) =>
-        string.Join('+', picked.Select((number, place) => $"{PlaceSplit.KeyOf(packing, _places[place])}#{choices[place][number].Bought}").Order(StringComparer.Ordinal));
+        string.Join('+', picked.Select((number, place) => $"{_keys[_places[place]]}#{choices[place][number].Bought}").Order(StringComparer.Ordinal));
 
     private void Try(List<Candidate> parts)
     {

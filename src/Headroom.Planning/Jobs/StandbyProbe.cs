@@ -58,7 +58,7 @@ internal sealed class StandbyProbe(Job job, Catalogue catalogue, string? place)
             Designs = [design],
             Chosen = null,
             Policy = job.Policy with { Outage = job.Policy.Outage with { Keep = [] } },
-            Survey = job.Survey with { Endpoints = [], Listeners = [] },
+            Survey = job.Survey with { Endpoints = [], Drops = [], Listeners = [] },
         };
         var ledger = Study.Run(asks, catalogue, new StudyRequest("probe", DateOnly.MinValue, [], disciplines));
         return !ledger.Entries.Any(entry => entry.Subject == "standby-1" && entry.Verdict is Verdict.Short or Verdict.Tight);

@@ -49,7 +49,7 @@ internal sealed class BoxFill
             solver.Objective().SetCoefficient(ways[i], serve.Cost);
         }
 
-        of.Plugs.SetCoefficient(boxes, 1);
+        of.Plugs.SetCoefficient(boxes, _box.Plugs);
         of.Links.SetCoefficient(boxes, -2);
         for (var i = 0; i < ends.Count; i++)
         {

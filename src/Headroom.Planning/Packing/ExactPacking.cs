@@ -24,7 +24,7 @@ internal static class ExactPacking
 
         var model = new CountModel(problem, slots);
         foreach (var extra in set.Extras.Select(extra => problem.Extras[extra]).Where(extra => extra.Plugs is not null))
-            model.Between(extra.Place, extra.Plugs!.Value - slots.Count(slot => slot.Place == extra.Place));
+            model.Between(extra.Place, extra.Plugs!.Value - slots.Where(slot => slot.Place == extra.Place).Sum(slot => problem.Boxes[slot.Boxes[0]].Plugs));
         foreach (var filling in barred)
             model.Bar(filling);
         foreach (var box in tooMuch)

@@ -46,7 +46,7 @@ internal sealed class FillRows
         var asked = _kinds.Sum(kind => worths.OfKind[kind] * _problem.Kinds[kind].Count) - 2 * worths.OfLink - (worths.OfPlug > 0 ? worths.OfPlug * _plugs : 0);
         if (asked <= 1e-3)
             return null;
-        return new([.. _fills.Select(fills => ((fills.Count == 0 ? 0 : fills.Max(fill => fill.Most(worths))) - 2 * worths.OfLink - worths.OfPlug) / asked)], asked);
+        return new([.. _fills.Select((fills, family) => ((fills.Count == 0 ? 0 : fills.Max(fill => fill.Most(worths))) - 2 * worths.OfLink - worths.OfPlug * _table.Boxes[family].Plugs) / asked)], asked);
     }
 
     // The boxes of a family in sum, each in one of its settings; a number of boxes is given, or may be any.

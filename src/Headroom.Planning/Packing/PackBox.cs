@@ -23,6 +23,9 @@ public sealed record PackBox(string Id, long Cost, IReadOnlyList<int> Groups, IR
     /// <summary>The sound power of it that reaches each listener, by place and listener, in parts that add up; empty when nothing is heard of it.</summary>
     public IReadOnlyList<IReadOnlyList<double>> Heard { get; init; } = [];
 
+    /// <summary>How many plugs it takes of an extra of its place: one, and one for each thing that stands beside it.</summary>
+    public int Plugs { get; init; } = 1;
+
     /// <summary>What it takes of an extra of its place, such as the watts a standby supply must hold at least.</summary>
     public long Draw { get; init; }
 }

@@ -213,7 +213,7 @@ internal sealed class RelaxedModel : ISetSource
                 held.AddTerm(_bought[place.Key, family], -_table.Boxes[family].Draw);
             _model.Add(held >= 0);
             var plugs = LinearExpr.Sum(of.Select(extra => _extras[extra] * (_problem.Extras[extra].Plugs ?? 1000)));
-            _model.Add(InPlace(place.Key) + Between(place.Key) <= plugs);
+            _model.Add(LinearExpr.WeightedSum(Enumerable.Range(0, _table.Families.Count).Select(family => _bought[place.Key, family]), _table.Boxes.Select(box => (long)box.Plugs)) + Between(place.Key) <= plugs);
         }
     }
 

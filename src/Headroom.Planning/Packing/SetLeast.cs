@@ -50,7 +50,7 @@ internal sealed class SetLeast
 
     /// <summary>Says whether an extra may hold a set.</summary>
     public bool Holds(int extra, int[] families) =>
-        _problem.Extras[extra].Holds >= families.Sum(family => _table.Boxes[family].Draw) && (_problem.Extras[extra].Plugs ?? int.MaxValue) >= families.Length;
+        _problem.Extras[extra].Holds >= families.Sum(family => _table.Boxes[family].Draw) && (_problem.Extras[extra].Plugs ?? int.MaxValue) >= families.Sum(family => _table.Boxes[family].Plugs);
 
     /// <summary>What a part of a set costs at the least once it is whole, by the row that lacks most; null when it cannot become whole.</summary>
     /// <param name="families">The boxes that are in it.</param>

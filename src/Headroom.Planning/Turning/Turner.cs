@@ -102,6 +102,9 @@ internal sealed class Turner(Job job, Catalogue catalogue, PlanRequest request)
     private (Candidate? Found, bool Proved) Cheapest(Job at, Catalogue models, PlanMemory memory, int tries = 400)
     {
         var work = Work(at, models, memory);
+        // A design found at once is at least one that does, where the sets run out before the cheapest comes up.
+        if (tries == TriesBeyond)
+            work.LookFirst();
         if (!work.Look(tries))
             return (null, !request.Effort.Stop.IsCancellationRequested && !work.Search.GaveUp && work.Search.Bound is null);
         _carriesLast = work.CarriesUnknown;

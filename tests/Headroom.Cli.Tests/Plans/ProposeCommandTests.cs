@@ -56,6 +56,26 @@ public sealed class ProposeCommandTests
         folder.Delete(recursive: true);
     }
 
+    // Stopped before anything was searched: the design that is found at once is there, and is not called proved.
+    [Fact]
+    public void Who_stops_at_once_still_has_a_design()
+    {
+        var result = TestDesk.Run(["propose", Repository.PathOf("examples/school-wings"), "--time", "0.001", "--on", "2026-11-25"]);
+        Assert.Equal(0, result.ExitCode);
+        Assert.Contains("Stopped before the end", result.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("proved: no design", result.Out.Replace("not proved: no design", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    // Nothing within the budget comes up at once there.
+    [Fact]
+    public void Where_nothing_came_up_in_time_it_is_not_said_that_nothing_is_possible()
+    {
+        var result = TestDesk.Run(["propose", Repository.PathOf("examples/barn-vets"), "--time", "0.001", "--on", "2026-11-25"]);
+        Assert.Equal(1, result.ExitCode);
+        Assert.Contains("No design came up before the search was stopped", result.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("No design is possible", result.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_model_that_the_client_owns_costs_nothing()
     {

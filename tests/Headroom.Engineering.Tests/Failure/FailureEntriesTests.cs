@@ -50,6 +50,19 @@ public sealed class FailureEntriesTests
     }
 
     [Fact]
+    public void One_supply_is_short_of_one_that_may_fail()
+    {
+        var ledger = Study("a supply may fail: yes");
+        var entry = ledger.The("failure/sw-1/supplies");
+        Assert.Equal((Verdict.Short, 1, 0), (entry.Verdict, entry.Demand, entry.Limit));
+        Assert.NotEmpty(entry.Cautions);
+        Assert.Equal("sw-1 has one supply and stops when it fails; one must be able to fail.", entry.Story.Say(entry));
+        // Of watts with one lost there is nothing to say where there is but one.
+        Assert.False(ledger.Holds("failure/sw-1/one-lost"));
+        Assert.False(Study("most dark: 3").Holds("failure/sw-1/supplies"));
+    }
+
+    [Fact]
     public void Hours_lost_are_those_of_all_that_an_endpoint_hangs_on()
     {
         var ledger = Study("lost in a year: 20 h, repair: 10 h");

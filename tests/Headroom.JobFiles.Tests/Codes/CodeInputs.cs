@@ -63,7 +63,7 @@ internal static class CodeInputs
         ("CAT033", "switches: {x: {ports: {1..4: {media: copper, power: none}, 3..8: {media: copper, power: none}}, supplies: {s: {}}}}"),
         ("CAT034", "switches: {x: {ports: {2..4: {media: copper, power: none}}, supplies: {s: {}}}}"), ("CAT035", Switch("sound: {levels: {2: {power: 4 B}}}")),
         ("CAT036", "fans: {x: {rated: 12 V, curve: {1 m3/h: 3 Pa, 2 m3/h: 4 Pa}}}"), ("CAT037", "endpoints: {x: {like: y}}"), ("CAT038", "endpoints: {x: {like: y}, y: {like: x}}"),
-        ("CAT040", Switch("about: x", "s: {ports together: 9 W, rated: 3 W}")),
+        ("CAT040", Switch("about: x", "s: {ports together: 9 W, rated: 3 W}")), ("CAT042", Switch("about: x", "s: {ports together: 9 W, one lost: 5 W}")),
     }.Select(row => (row.Code, (Func<IEnumerable<Finding>>)(() => Catalogue(row.Text))))
         .Append(("CAT039", TwoFiles))
         .Append(("CAT041", () => CatalogueCsv.Parse("id;weight\nx;3 kg\n", "own.csv").Findings));

@@ -91,6 +91,14 @@ public sealed class SmallJobTests
         },
         iter: Long.Samples(300), threads: 1);
 
+    // The first filling of the box with one injector beside it does not start in the class powers; the other one does.
+    [Fact]
+    public void Other_cords_in_one_box_alone_are_tried_too()
+    {
+        var plan = Planner.Propose(ShippedJobs.Text(Text(1, 2, 2, 0)), ShippedJobs.Catalogue, Request with { OnlyCheapest = true }).Proposals[0];
+        Assert.Equal(("teasel, supply small + wicker", 99m), (plan.Bought, plan.Cost.Total));
+    }
+
     [Fact]
     public void The_order_in_which_endpoints_are_written_does_not_matter() => Gen.Select(Gen.Int[1, 6], Gen.Int[1, 4], Gen.Int[1, 3]).Sample(
         (phones, points, plain) =>
@@ -139,6 +147,11 @@ public sealed class SmallJobTests
         var plan = Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Keep = ["sw-1"] } });
         Assert.Equal(0, plan.Proposals[0].Moved);
         Assert.Contains(plan.Proposals[0].Design.Patch, patch => patch.What == "D-1" && patch.To.Port == 4);
+        // Where cords may move they are given out anew, from the first port on, at the same cost.
+        var moved = Planner.Propose(job, ShippedJobs.Catalogue, Request with { OnlyCheapest = true, Pins = new() { Keep = ["sw-1"], MoveCords = true } }).Proposals[0];
+        Assert.Equal(plan.Proposals[0].Cost.Total, moved.Cost.Total);
+        Assert.Equal([1, 2, 3, 4, 5], moved.Design.Patch.OrderBy(patch => patch.What, StringComparer.Ordinal).Select(patch => patch.To.Port));
+        Assert.Equal(2, moved.Moved);
     }
 
     [Fact]

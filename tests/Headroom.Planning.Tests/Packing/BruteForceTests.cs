@@ -56,6 +56,20 @@ public sealed class BruteForceTests
         },
         iter: Long.Samples(2000), threads: 1);
 
+    // What is filled at once fits, costs what it says, and is never below the least.
+    [Fact]
+    public void A_set_that_is_found_at_once_fits_and_costs_what_it_says() => Problems.Where(problem => problem.Places == 1).Sample(
+        problem =>
+        {
+            var least = BruteForce.Least(problem);
+            foreach (var set in QuickSets.Of(problem, 0, []))
+            {
+                FitCheck.Holds(problem, new Packed(set.Cost, 0, set.Boxes));
+                Assert.True(set.Cost >= least, $"{set.Cost} is below {least}");
+            }
+        },
+        iter: Long.Samples(2000), threads: 1);
+
     [Fact]
     public void Another_thing_to_be_served_never_costs_less() => Problems.Sample(
         problem =>

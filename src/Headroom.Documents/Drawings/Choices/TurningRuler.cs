@@ -91,7 +91,7 @@ public static class TurningRuler
         if (IsOpen(point))
             return $"{way}: {beyond} {Value(at)} {point.Unit} it was not worked out to the end.";
         return point.Then is null
-            ? $"{way}: {beyond} {Value(at)} {point.Unit} no design keeps every reserve{proved}."
+            ? $"{way}: {beyond} {Value(at)} {point.Unit} {(point.Proved ? "no design keeps every reserve" : "it no longer does; nothing else was found that does, which is not proved")}."
             : $"{way}: {beyond} {Value(at)} {point.Unit} {point.Then}, {Money(point.ThenTotal!.Value)}{proved}.";
     }
 

@@ -27,7 +27,7 @@ internal static class StandbySheet
         yield return new Facts(
         [
             ("battery", supply.Battery is { } battery ? $"{(supply.Model.Blocks is { } blocks ? $"{Numbers.Show(blocks)} of " : "")}{battery.Id}" : "not known"), ("age", supply.Placed.BatteryAge?.Written ?? "not known"),
-            ("lives there", supply.LifeYears is { } life ? $"about {Numbers.Show(Math.Round(life, 1), "years")}" : "not known"), ("coldest air", $"{Numbers.Show(supply.Place.Coldest, "°C")}, {Written.Origin(supply.Place.Origin)}"),
+            ("lives there", supply.LifeYears is { } life ? $"about {Numbers.Show(Math.Round(life, 1), "years")}" : "not known"), ("coldest air", $"{Written.InUnits(input, supply.Place.Coldest, "°C")}, {Written.Origin(supply.Place.Origin)}"),
             ("must hold", supply.Wanted?.Written ?? "nobody says"), ("date on the batteries", ""),
         ]);
         if (supply.Question is { } question)

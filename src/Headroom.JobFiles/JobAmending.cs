@@ -30,8 +30,9 @@ public static class JobAmending
         var slips = new SheetSlips();
         var reader = new BackReader(slips);
         var tables = reader.Read(plan.File, plan.Kind);
-        var rows = new AmendRows(known, slips);
+        var rows = new AmendRows(known, slips, plan.TakeOut);
         tables.ForEach(rows.Read);
+        rows.RefuseWhatIsNotGone(plan.File);
         var told = new AmendedJob(slips.Findings) { Read = [.. tables.Select(table => table.Name)], NotRead = reader.NotRead, Changes = [.. rows.Rows.SelectMany(Lines)] };
         if (rows.Rows.Count == 0)
             return told;
@@ -55,7 +56,9 @@ public static class JobAmending
     private static IEnumerable<string> Lines(AmendRow row)
     {
         var name = row.Design is null ? $"{row.Table.Name} {row.Key}" : $"patching of {row.Design}, {row.Key}";
-        if (row.IsNew)
+        if (row.IsGone)
+            yield return $"{name} is taken out";
+        else if (row.IsNew)
             yield return $"{name} is new: {string.Join(", ", row.Cells.Select(cell => $"{cell.Column.Name} {cell.After ?? "not known"}"))}";
         else
         {

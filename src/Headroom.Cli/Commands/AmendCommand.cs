@@ -9,7 +9,7 @@ internal static class AmendCommand
 {
     private static readonly string[] Notes =
     [
-        "FILE is a workbook as 'headroom workbook' writes it, or one of its tables as CSV. Read are drops, endpoints and patching; the other sheets are worked out from them. Only what differs is changed in the job file, all or nothing; a row that is gone is asked about, not taken out.",
+        "FILE is a workbook as 'headroom workbook' writes it, or one of its tables as CSV. Read are drops, endpoints and patching; the other sheets are worked out from them. Only what differs is changed in the job file, all or nothing; a row that is gone is asked about, and taken out only where it is named.",
     ];
 
     /// <summary>Builds the command.</summary>
@@ -24,9 +24,11 @@ internal static class AmendCommand
         var words = new WordArgument("a JOB and a FILE", 2, 2).AddTo(command);
         var kind = new ValueOption("--as", string.Join('|', JobAmending.Kinds), "which table it is; a workbook says it itself").OneOf([.. JobAmending.Kinds]);
         var catalogue = new ValueOption("--catalogue", "FILE", "your own models, over those shipped; may be repeated", often: true);
+        var gone = new ValueOption("--take-out", "NAME,...", "takes things out of the job whose rows are gone");
         var write = new FlagOption("--write", "writes the changes into the job file");
         command.Add(kind);
         command.Add(catalogue);
+        command.Add(gone);
         command.Add(write);
         command.SetAction(parsed =>
         {
@@ -38,7 +40,7 @@ internal static class AmendCommand
                 return ExitCode.NotWorked;
             }
 
-            var amended = JobAmending.Read(job, new AmendPlan(file, kind.One(parsed)), known);
+            var amended = JobAmending.Read(job, new AmendPlan(file, kind.One(parsed)) { TakeOut = gone.One(parsed)?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [] }, known);
             Tell(desk, (job, parsed.GetValue(write)), amended);
             if (amended.Findings.Any(FindingsReport.IsError))
                 return ExitCode.NotWorked;

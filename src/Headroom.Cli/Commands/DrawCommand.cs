@@ -3,8 +3,6 @@ using System.Globalization;
 using Headroom.Documents.Drawings;
 using Headroom.Documents.Papers;
 using Headroom.Engineering;
-using Headroom.Planning;
-using Headroom.Planning.Packing;
 
 namespace Headroom.Cli.Commands;
 
@@ -50,44 +48,9 @@ internal static class DrawCommand
             var kinds = only.One(parsed) is { } names ? names.Split(',').Select(name => DrawingList.Find(name.Trim())!).Distinct().ToList() : [.. DrawingList.All.Where(kind => kind.Needs is null)];
             var results = Study.Results(asked.Job, asked.Models, asked.Request);
             var input = new PaperInput(asked.Job, results, Study.LedgerOf(results, asked.Request)) { Request = asked.Request, Units = options.Units(parsed) };
-            return Planned(input, kinds, (asked, time.One(parsed) is { } most ? Seconds(most) : null), desk) is { } whole ? Write(DrawingPack.Write(whole, kinds), only.One(parsed) is null, into, desk) : ExitCode.NotWorked;
+            return PlannedInputs.Add(input, [.. kinds.Select(kind => kind.Needs).OfType<PlannedFor>()], (asked, time.One(parsed) is { } most ? Seconds(most) : null), desk) is { } whole ? Write(DrawingPack.Write(whole, kinds), only.One(parsed) is null, into, desk) : ExitCode.NotWorked;
         });
         return command;
-    }
-
-    // What the planner finds, where a drawing is of it; null when it cannot plan, which has then been said.
-    private static PaperInput? Planned(PaperInput input, IReadOnlyList<DrawingKind> kinds, (AskedStudy Asked, double? Seconds) of, Desk desk)
-    {
-        var asked = of.Asked;
-        using var stop = new PlanStop();
-        if (of.Seconds is { } most)
-            stop.After(most);
-        var request = new PlanRequest(asked.Request.On)
-        {
-            Today = asked.Request.Design,
-            FirmReadings = asked.Request.FirmReadings,
-            Effort = new PackEffort(PackEffort.Usual.Work) { Stop = stop.Token, Told = desk.SomebodyLooksOn ? new PlanProgress(desk).Tell : null },
-        };
-        List<string> complaints = [];
-        if (kinds.Any(kind => kind.Needs == PlannedFor.Designs))
-        {
-            var plan = Planner.Propose(asked.Job, asked.Models, request);
-            complaints.AddRange(plan.Complaints);
-            input = input with { Plan = plan };
-        }
-
-        if (complaints.Count == 0 && kinds.Any(kind => kind.Needs == PlannedFor.Turns))
-        {
-            var (points, found) = Planner.Turn(asked.Job, asked.Models, request, []);
-            complaints.AddRange(found);
-            input = input with { Turns = points };
-        }
-
-        if (desk.SomebodyLooksOn && kinds.Any(kind => kind.Needs is not null))
-            desk.Err.WriteLine();
-        foreach (var complaint in complaints)
-            desk.Err.WriteLine($"headroom: {complaint}");
-        return complaints.Count > 0 ? null : input;
     }
 
     private static double? Seconds(string text) =>

@@ -33,7 +33,7 @@ internal static class LabelsCommand
         var of = new ValueOption("--of", "KIND,...", $"only some: {Words.Or(LabelPlan.Kinds)}");
         of.Checked(given => given.Split(',').Select(name => ValueOption.Complaint(name.Trim(), LabelPlan.Kinds)).FirstOrDefault(problem => problem is not null));
         var ends = new ValueOption("--ends", string.Join('|', LabelPlan.WaysOfEnds), "how labels hold on cables").OneOf([.. LabelPlan.WaysOfEnds]);
-        var code = new ValueOption("--code", string.Join('|', LabelPlan.Codes), "the code, but on cables; otherwise what fits").OneOf([.. LabelPlan.Codes]);
+        var code = new ValueOption("--code", string.Join('|', LabelPlan.Codes), "the code; otherwise what fits, on ports none").OneOf([.. LabelPlan.Codes]);
         var firm = new FirmOption();
         var options = new StudyOptions("text");
         foreach (var option in new ValueOption[] { file, layout, first, of, ends, code, firm })
@@ -75,8 +75,11 @@ internal static class LabelsCommand
     {
         if (labels.Misfits.Count > 0)
         {
-            var what = asked.Plan.Code is "qr" or "code-128" ? $"leave no room for the code {asked.Plan.Code}" : "do not fit even at 5 pt";
-            return Complain(desk, $"nothing is written: on {asked.Plan.Stock.InWords} {Names(labels.Misfits)} {what}; take a larger layout{(asked.Plan.Code is "qr" or "code-128" ? ", or --code fit" : "")}");
+            var coded = asked.Plan.Code is "qr" or "code-128";
+            var what = coded ? $"leave no room for the code {asked.Plan.Code}" : "do not fit even at 5 pt";
+            var bent = coded && asked.Plan.Ends == "wrap" && asked.Plan.Of.Contains("cables") && (asked.Plan.Code == "qr" || asked.Plan.Stock.IsStrip);
+            var way = bent ? ", --ends flag, since that code cannot be read when it is bent around a cable, or --code fit" : coded ? ", or --code fit" : "";
+            return Complain(desk, $"nothing is written: on {asked.Plan.Stock.InWords} {Names(labels.Misfits)} {what}; take a larger layout{way}");
         }
 
         if (labels.Bytes is not { } bytes)

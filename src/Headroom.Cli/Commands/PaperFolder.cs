@@ -12,6 +12,11 @@ internal static class PaperFolder
     {
         if (File.Exists(folder))
             return $"{folder} is a file; name a folder for --out";
+        if (Above(folder) is { } file)
+            return $"{file} is a file, so nothing can lie in {folder}; name a folder for --out";
+        if (papers.FirstOrDefault(paper => Directory.Exists(Path.Combine(folder, paper.Name))) is { } taken)
+            return $"nothing was written to {folder}: {Path.Combine(folder, taken.Name)} is a folder; name another place, or move it away";
+        var isNew = !Directory.Exists(folder);
         var aside = Path.Combine(folder, $".new-{Environment.ProcessId}");
         try
         {
@@ -26,7 +31,35 @@ internal static class PaperFolder
         catch (Exception reason) when (reason is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             Remove(aside);
+            if (isNew)
+                RemoveEmpty(folder);
             return $"nothing was written to {folder}: {Refusal.Of(reason)}";
+        }
+    }
+
+    // The file that stands where a folder on the way should be; null for none.
+    private static string? Above(string folder)
+    {
+        for (var at = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)); !string.IsNullOrEmpty(at); at = Path.GetDirectoryName(at))
+        {
+            if (File.Exists(at))
+                return at;
+        }
+
+        return null;
+    }
+
+    // A folder that was made for papers of which none came to be; one that holds something stays.
+    private static void RemoveEmpty(string folder)
+    {
+        try
+        {
+            if (Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
+                Directory.Delete(folder);
+        }
+        catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
+        {
+            // It is empty, and whoever may not delete it can do no harm with it.
         }
     }
 

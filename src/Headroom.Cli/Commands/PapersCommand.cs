@@ -1,6 +1,9 @@
 using System.CommandLine;
+using Headroom.Cli.Many;
+using Headroom.Documents.Drawings;
 using Headroom.Documents.Layout;
 using Headroom.Documents.Papers;
+using Headroom.Domain.Firms;
 using Words = Headroom.Cli.Text.Words;
 
 namespace Headroom.Cli.Commands;
@@ -49,15 +52,30 @@ internal static class PapersCommand
             if (!firm.TryRead(parsed, desk, out var own))
                 return ExitCode.NotWorked;
             using var manner = own?.Manner.Use();
+            if (JobFolder.IsOfMany(parsed.GetValue(job)![0]))
+                return OfMany((parsed.GetValue(job)![0], only.One(parsed), into), (options, parsed), (own, SizeOf(size.One(parsed))), desk);
             if (Worked.Asked(parsed.GetValue(job)![0], options, parsed, desk) is not { } asked)
                 return ExitCode.NotWorked;
             if (PaperInputs.Of(asked, (own, options.Units(parsed, own)), desk) is not { } read)
                 return ExitCode.NotWorked;
-            var input = read with { QuoteCount = number.One(parsed) };
             var kinds = only.One(parsed) is { } names ? names.Split(',').Select(name => PaperList.Find(name.Trim())!).ToList() : PaperList.All;
+            IReadOnlyCollection<PlannedFor> needs = only.One(parsed) is null ? [] : [.. kinds.SelectMany(kind => kind.Needs).Distinct()];
+            if (PlannedInputs.Add(read with { QuoteCount = number.One(parsed) }, needs, (asked, null), desk) is not { } input)
+                return ExitCode.NotWorked;
             return Write(PaperPack.Write(input, kinds, SizeOf(size.One(parsed) ?? input.Job.Client?.Paper)), into, desk);
         });
         return command;
+    }
+
+    private static int OfMany((string Jobs, string? Only, string Into) asked, (StudyOptions Options, ParseResult Parsed) with, (Firm? Firm, SheetSize Size) on, Desk desk)
+    {
+        if (asked.Only != FolderReviewCommand.Paper)
+        {
+            desk.Err.WriteLine($"headroom: there is no job.yaml in {asked.Jobs}; name a job file, or with --only {FolderReviewCommand.Paper} a folder in which jobs lie");
+            return ExitCode.NotWorked;
+        }
+
+        return FolderReviewCommand.Write(asked.Jobs, with, on, desk) is { } review ? Write(new WrittenPapers([review], []), asked.Into, desk) : ExitCode.NotWorked;
     }
 
     private static SheetSize SizeOf(string? name) => SheetSize.All.FirstOrDefault(size => size.Name == name) ?? SheetSize.A4;

@@ -23,10 +23,23 @@ public static class PortFront
     /// <summary>Draws a switch.</summary>
     /// <param name="bound">The design it is in.</param>
     /// <param name="unit">The switch.</param>
+    /// <param name="scale">How many times as large.</param>
     /// <returns>The picture.</returns>
-    public static Picture Of(BoundDesign bound, BoundSwitch unit)
+    public static Picture Of(BoundDesign bound, BoundSwitch unit, double scale)
     {
-        var ports = unit.Model.Ports.SelectMany(group => Enumerable.Range(group.First, group.Last - group.First + 1)).Distinct().Order().ToList();
+        var whole = Of(bound, unit);
+        return scale == 1 ? whole : new Picture(whole.Title, whole.Width * scale, whole.Height * scale, (canvas, at) => whole.Draw(new ScaledCanvas(canvas, at, scale), new(0, 0)));
+    }
+
+    /// <summary>In how many rows of pairs its ports stand.</summary>
+    /// <param name="unit">The switch.</param>
+    public static int BanksOf(BoundSwitch unit) => (Ports(unit).Count + Columns * 2 - 1) / (Columns * 2);
+
+    private static List<int> Ports(BoundSwitch unit) => [.. unit.Model.Ports.SelectMany(group => Enumerable.Range(group.First, group.Last - group.First + 1)).Distinct().Order()];
+
+    private static Picture Of(BoundDesign bound, BoundSwitch unit)
+    {
+        var ports = Ports(unit);
         var banks = ports.Chunk(Columns * 2).ToList();
         var bankHeight = 2 * CellHeight + BankGap;
         return new Picture($"The ports of {unit.Id}", Columns * CellWidth, banks.Count * bankHeight - BankGap, (canvas, at) =>

@@ -32,7 +32,7 @@ internal sealed class LabelBlock
         foreach (var line in text.Also)
         {
             var most = Math.Clamp(name.Lettering.Size * AlsoShare, LeastAlso, 9);
-            if (LabelLettering.Fit(line, Face.Plain, (room.Width, room.Height - block.Height), most) is { } also)
+            if (LabelLettering.FitWords(line, (room.Width, room.Height - block.Height), most) is { } also)
                 block._parts.Add(also);
         }
 

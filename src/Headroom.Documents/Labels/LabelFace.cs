@@ -13,6 +13,9 @@ internal sealed class LabelFace(LabelPlan plan)
     // A cable of 6.4 mm is 20 mm around: so much lies on the cable between the two halves of a flag. Common practice, no source.
     private const double AroundCable = 20 * Millimetre;
 
+    // Half of it is what a reader sees from one side. Bars that run along the cable are read from there; a square bent around it is not.
+    private const double SeenOfCable = AroundCable / 2;
+
     // What printers of sheets leave white at the edges of a sheet. Common practice, no source.
     private const double SheetEdge = 4.5 * Millimetre;
 
@@ -26,7 +29,7 @@ internal sealed class LabelFace(LabelPlan plan)
         label = Printable(label);
         var inner = label.Inset(Padding);
         if (text.Kind == "cables")
-            return plan.Ends == "flag" ? Flag(text, inner) : Wrap(text, inner);
+            return plan.Ends == "flag" ? Flag(text, inner) : Wrap(text, label, inner);
         return WithCode(text, label, inner);
     }
 
@@ -73,13 +76,24 @@ internal sealed class LabelFace(LabelPlan plan)
 
     private static List<Placed>? Words(LabelText text, Box room) => LabelBlock.Fit(text, (room.Width, room.Height)) is { } block ? [.. block.In(room)] : null;
 
-    // Around a cable the name is read from any side when it stands there several times.
-    private static List<Placed>? Wrap(LabelText text, Box inner)
+    // Around a cable the name is read from any side when it stands there several times; bars below it, so that they lie outside when the upper edge is stuck on first.
+    private List<Placed>? Wrap(LabelText text, Box label, Box inner)
+    {
+        foreach (var modules in Codes(text).Where(modules => modules.IsBars))
+        {
+            if (PlacedCode.Fit(modules, (label.Width, Math.Min(SeenOfCable, inner.Height * 0.4)), plan.Stock.Dots) is { } bars && Rows(text, inner with { Height = inner.Height - bars.Height - 2 }) is { } above)
+                return [.. above, bars.At(new(label.X + (label.Width - bars.Width) / 2, inner.Bottom - bars.Height))];
+        }
+
+        return MustHaveCode(text) ? null : Rows(text, inner);
+    }
+
+    private static List<Placed>? Rows(LabelText text, Box room)
     {
         var all = new List<Placed>();
         for (var i = 0; i < WrapTimes; i++)
         {
-            if (Words(text with { Also = inner.Height / WrapTimes > 8 * Millimetre ? text.Also : [] }, inner with { Y = inner.Y + i * inner.Height / WrapTimes, Height = inner.Height / WrapTimes }) is not { } row)
+            if (Words(text with { Also = room.Height / WrapTimes > 8 * Millimetre ? text.Also : [] }, room with { Y = room.Y + i * room.Height / WrapTimes, Height = room.Height / WrapTimes }) is not { } row)
                 return null;
             all.AddRange(row);
         }
@@ -87,12 +101,26 @@ internal sealed class LabelFace(LabelPlan plan)
         return all;
     }
 
-    private static List<Placed>? Flag(LabelText text, Box inner)
+    private List<Placed>? Flag(LabelText text, Box inner)
     {
         var half = (inner.Width - AroundCable) / 2;
-        if (half < LeastText || Words(text, inner with { Width = half }) is not { } one || Words(text, inner with { X = inner.Right - half, Width = half }) is not { } other)
+        if (half < LeastText || Half(text, inner with { Width = half }) is not { } one || Half(text, inner with { X = inner.Right - half, Width = half }) is not { } other)
             return null;
         return [.. one, .. other, .. FoldMarks(inner)];
+    }
+
+    // A flag is read from both sides: each has the code, beside the name or, where it is narrow, below it.
+    private List<Placed>? Half(LabelText text, Box half)
+    {
+        foreach (var modules in Codes(text))
+        {
+            if (!modules.IsBars && PlacedCode.Fit(modules, (half.Width - LeastText, half.Height), plan.Stock.Dots) is { } side && Words(text, half with { Width = half.Width - side.Width }) is { } beside)
+                return [.. beside, side.At(new(half.Right - side.Width, half.Y + (half.Height - side.Height) / 2))];
+            if (PlacedCode.Fit(modules, (half.Width, half.Height * 0.6), plan.Stock.Dots) is { } code && Words(text, half with { Height = half.Height - code.Height - 2 }) is { } above)
+                return [.. above, code.At(new(half.X + (half.Width - code.Width) / 2, half.Bottom - code.Height))];
+        }
+
+        return MustHaveCode(text) ? null : Words(text, half);
     }
 
     /// <summary>Where a flag is folded.</summary>

@@ -31,6 +31,24 @@ internal sealed record LabelLettering(Lettering Lettering, IReadOnlyList<string>
                 return one;
         }
 
+        return Broken(text, face, room, most);
+    }
+
+    /// <summary>A smaller line in a room: its words stay whole as long as they do at 5 pt; null when it does not fit even then.</summary>
+    public static LabelLettering? FitWords(string text, (double Width, double Height) room, double most)
+    {
+        for (var size = most; size >= Smallest; size -= Step)
+        {
+            var lettering = new Lettering(Face.Plain, size, Ink.Black);
+            if (TextWrap.LongestWord(text, lettering) <= room.Width && new LabelLettering(lettering, TextWrap.Lines(text, lettering, room.Width)) is var whole && whole.Height <= room.Height)
+                return whole;
+        }
+
+        return Broken(text, Face.Plain, room, most);
+    }
+
+    private static LabelLettering? Broken(string text, Face face, (double Width, double Height) room, double most)
+    {
         for (var size = most; size >= Smallest; size -= Step)
         {
             var lettering = new Lettering(face, size, Ink.Black);

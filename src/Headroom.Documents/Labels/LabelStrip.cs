@@ -6,10 +6,11 @@ namespace Headroom.Documents.Labels;
 /// <param name="plan">What is wanted.</param>
 internal sealed class LabelStrip(LabelPlan plan)
 {
-    // Common practice, no source: what printers of tape leave free at the edges and between pieces; longer pieces nobody sticks on.
+    // Common practice, no source: what printers of tape leave free at the edges and between pieces; longer pieces nobody sticks on; a flag is folded in the middle.
     private const double Edge = 1 * LabelFace.Millimetre;
     private const double End = 2 * LabelFace.Millimetre;
     private const double Most = 120 * LabelFace.Millimetre;
+    private const double MostOfFlag = 160 * LabelFace.Millimetre;
     private const double AroundCable = 20 * LabelFace.Millimetre;
     private const int WrapTimes = 3;
 
@@ -21,7 +22,7 @@ internal sealed class LabelStrip(LabelPlan plan)
         var height = plan.Stock.Height * 1000 * LabelFace.Millimetre;
         var room = (Width: Most, Height: height - 2 * Edge);
         if (text.Kind == "cables")
-            return LabelBlock.Fit(text, (Most / WrapTimes - End, room.Height)) is { } block ? Along(block, height) : null;
+            return plan.Ends == "flag" ? Flag(text, height) : Wrap(text, height);
         foreach (var modules in _face.Codes(text))
         {
             var allowed = modules.IsBars ? room.Height : height;
@@ -34,18 +35,31 @@ internal sealed class LabelStrip(LabelPlan plan)
             : null;
     }
 
-    private LaidSheet Along(LabelBlock block, double height)
+    // Tape is bent along its length: no code on it could be read around a cable.
+    private LaidSheet? Wrap(LabelText text, double height)
     {
-        var items = new List<Placed>();
-        var x = End;
-        for (var i = 0; i < (plan.Ends == "flag" ? 2 : WrapTimes); i++)
+        if (_face.MustHaveCode(text) || LabelBlock.Fit(text, (Most / WrapTimes - End, height - 2 * Edge)) is not { } block)
+            return null;
+        var items = Enumerable.Range(0, WrapTimes).SelectMany(i => block.In(new(End + i * (block.Width + End), Edge, block.Width, height - 2 * Edge)));
+        return Piece(End + WrapTimes * (block.Width + End), height, [.. items]);
+    }
+
+    // Both halves of a flag say the same, so that it is read from both sides.
+    private LaidSheet? Flag(LabelText text, double height)
+    {
+        var inner = height - 2 * Edge;
+        var most = (MostOfFlag - AroundCable) / 2 - End;
+        foreach (var modules in _face.Codes(text))
         {
-            items.AddRange(block.In(new(x, Edge, block.Width, height - 2 * Edge)));
-            x += block.Width + (plan.Ends == "flag" && i == 0 ? AroundCable : End);
+            if (PlacedCode.Fit(modules, (most * 0.8, modules.IsBars ? inner : height), plan.Stock.Dots) is { } code && LabelBlock.Fit(text, (most - code.Width, inner)) is { } beside)
+                return Halves(beside.Width + code.Width, height, x => [.. beside.In(new(x, Edge, beside.Width, inner)), code.At(new(x + beside.Width, (height - code.Height) / 2))]);
         }
 
-        return Piece(x, height, items);
+        return !_face.MustHaveCode(text) && LabelBlock.Fit(text, (most, inner)) is { } alone ? Halves(alone.Width, height, x => alone.In(new(x, Edge, alone.Width, inner))) : null;
     }
+
+    private static LaidSheet Halves(double half, double height, Func<double, IEnumerable<Placed>> at) =>
+        Piece(2 * (End + half) + AroundCable, height, [.. at(End), .. at(End + half + AroundCable)]);
 
     private static LaidSheet Piece(double width, double height, IReadOnlyList<Placed> items) => new(new SheetSize("strip", width, height), items, []);
 }

@@ -13,6 +13,9 @@ internal static class PaperHead
 
     private const double LogoWidth = 130;
 
+    private const int MostNameLines = 3;
+    private const double SmallName = 7.5;
+
     /// <summary>The strips of the head.</summary>
     public static IEnumerable<Strip> Of(Paper paper, Box body)
     {
@@ -32,16 +35,19 @@ internal static class PaperHead
         var lines = head.Lines.SelectMany(line => TextWrap.Lines(line, Lettering.Label, body.Width / 2)).ToList();
         var (wide, high) = LogoSize(head);
         var beside = wide > 0 ? wide + 9 : 0;
-        var names = TextWrap.Lines(head.Name, Firm, body.Width / 2 - 8 - beside);
-        var height = Math.Max(high, Math.Max(names.Count * Firm.Lead, lines.Count * Lettering.Label.Lead)) + 5;
+        var room = (lines.Count == 0 ? body.Width : body.Width / 2 - 8) - beside;
+        // A very long name takes small letters, so that it leaves the sheet to the paper.
+        var firm = TextWrap.Lines(head.Name, Firm, room).Count > MostNameLines ? Firm with { Size = SmallName } : Firm;
+        var names = TextWrap.Lines(head.Name, firm, room);
+        var height = Math.Max(high, Math.Max(names.Count * firm.Lead, lines.Count * Lettering.Label.Lead)) + 5;
         return new Strip(height, (top, items) =>
         {
             if (head.Logo is { } logo)
                 items.Add(new(new(body.X, top, wide, high), "", canvas => canvas.Art(logo, new(body.X, top, wide, high))));
             for (var i = 0; i < names.Count; i++)
             {
-                var (name, y) = (names[i], top + i * Firm.Lead);
-                items.Add(new(new(body.X + beside, y, body.Width / 2 - 8 - beside, Firm.Lead), name, canvas => canvas.Text(name, new(body.X + beside, y + Firm.Size), Firm)));
+                var (name, y) = (names[i], top + i * firm.Lead);
+                items.Add(new(new(body.X + beside, y, room, firm.Lead), name, canvas => canvas.Text(name, new(body.X + beside, y + firm.Size), firm)));
             }
 
             for (var i = 0; i < lines.Count; i++)

@@ -34,8 +34,16 @@ internal static class TableColumns
     private static double[] Grown(Table table, double[] wanted, double spare)
     {
         var growing = table.Columns.Count(column => column.Grows);
-        return growing == 0 ? wanted : [.. wanted.Select((width, c) => table.Columns[c].Grows ? width + spare / growing : width)];
+        if (growing == 0)
+            return wanted;
+        // What is filled by hand gets its share: half of the room left over, by how much it asked for.
+        var byHand = table.Columns.Select((column, c) => IsByHand(table, c) ? column.Least!.Value : 0).ToList();
+        var forHand = byHand.Sum() > 0 ? spare * HandShare : 0;
+        return [.. wanted.Select((width, c) => width + (table.Columns[c].Grows ? (spare - forHand) / growing : 0) + (forHand > 0 ? forHand * byHand[c] / byHand.Sum() : 0))];
     }
+
+    private static bool IsByHand(Table table, int column) => table.Columns[column].Least is not null
+        && table.Rows.All(row => row.IsTitle || CellAt(row, column) is null or { Text.Length: 0, Draw: null });
 
     private static (double Least, double Wanted) Needs(Table table, int column)
     {
@@ -67,6 +75,8 @@ internal static class TableColumns
 
         return null;
     }
+
+    private const double HandShare = 0.5;
 
     // A name or figure of a few words is not worth breaking as long as there is room for the rest.
     private const double Narrow = 80;

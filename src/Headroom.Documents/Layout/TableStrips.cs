@@ -8,6 +8,7 @@ internal sealed class TableStrips
     private const double Above = 2.5;
     private const double Below = 3;
     private const int MostLines = 40;
+    private const int FewRows = 3;
 
     private readonly Table _table;
     private readonly double _left;
@@ -31,8 +32,10 @@ internal sealed class TableStrips
         {
             // Sums stand together with what they are of, the tax between two of them too.
             var sums = _table.Rows.Skip(i + 1).Take(2).Any(row => row.IsSum);
+            // Neither the first row nor the last ones stand alone on a sheet.
+            var few = _table.Rows.Count >= FewRows && (i == 0 || (i >= _table.Rows.Count - FewRows && i < _table.Rows.Count - 1));
             foreach (var strip in StripsOf(_table.Rows[i]))
-                yield return strip with { Head = _head, StaysWithNext = _table.Rows[i].IsTitle || sums };
+                yield return strip with { Head = _head, StaysWithNext = _table.Rows[i].IsTitle || sums || few };
         }
     }
 

@@ -6,7 +6,7 @@ using Headroom.Domain.Shown;
 namespace Headroom.Documents.Papers;
 
 /// <summary>The calculation book: every entry with its full working and source.</summary>
-internal static class CalculationBook
+internal static partial class CalculationBook
 {
     private static readonly Lettering Mono = new(Face.Mono, 8);
     private static readonly Lettering Aside = Lettering.Cell with { Face = Face.Slanted };
@@ -36,19 +36,25 @@ internal static class CalculationBook
             yield return new Drawn(bar);
         var working = entry.Story.Work(entry);
         if (working.Formula.Length > 0)
-            yield return new Words(working.Formula, Mono);
+            yield return new Words(FromFile(working.Formula), Mono);
         if (working.Inputs.Count > 0)
             yield return new Table(
                 [new("input") { Grows = true }, new("value", Anchor.End), new("where it comes from")],
-                [.. working.Inputs.Select(given => new Row([new(given.Name), new(Value(given.Value, given.Unit, units)), new(given.Origin, Aside)]))]);
+                [.. working.Inputs.Select(given => new Row([new(FromFile(given.Name)), new(Value(given.Value, given.Unit, units)), new(FromFile(given.Origin), Aside)]))]);
         if (working.Steps.Count > 0)
             yield return new Table(
                 [new("step"), new("sum") { Grows = true }, new("comes to", Anchor.End)],
-                [.. working.Steps.Select(step => new Row([new(step.Name), new(step.Sum, Mono), new(step.Value is null ? "" : Value(step.Value, step.Unit, units))]))]);
-        yield return new Words($"Source: {working.Source}", Aside);
+                [.. working.Steps.Select(step => new Row([new(FromFile(step.Name)), new(FromFile(step.Sum), Mono), new(step.Value is null ? "" : Value(step.Value, step.Unit, units))]))]);
+        yield return new Words($"Source: {FromFile(working.Source)}", Aside);
         foreach (var caution in entry.Cautions)
             yield return new Words($"Caution: {caution.Text} {caution.Who}", Lettering.Cell with { Ink = Ink.Ochre });
     }
+
+    // The name of a file tells the reader where to look; where it lies on somebody's disk is nobody's business.
+    private static string FromFile(string origin) => Folders().Replace(origin, "");
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?:[A-Za-z]:)?[^\s,;()]*[/\\](?=[^\s/\\]+:\d+:\d+)|^[/\\].*[/\\](?=[^/\\]+:\d+:\d+)")]
+    private static partial System.Text.RegularExpressions.Regex Folders();
 
     private static string Value(double? value, string unit, ShownUnits units)
     {

@@ -36,18 +36,18 @@ internal static class CommissioningRecord
     private static IEnumerable<Block> Units(PaperInput input)
     {
         yield return new Heading("Units, in an ordinary hour");
-        var names = new DeviceNames(input);
+        var (names, air) = (new DeviceNames(input), input.Units.Of("°C"));
         yield return new Table(
             [
-                new("unit"), new("address"), new("from the mains [W]", Anchor.End), new("to its ports [W]", Anchor.End), new("ports with power", Anchor.End), new("air at its inlet [°C]", Anchor.End), new("fan level", Anchor.End),
-                new("read [W]") { Least = Hand }, new("ports lit") { Least = Hand }, new("read [°C], after 24 h") { Least = Hand }, new("remark") { Least = Hand, Grows = true },
+                new("unit"), new("address"), new("from the mains [W]", Anchor.End), new("to its ports [W]", Anchor.End), new("ports with power", Anchor.End), new($"air at its inlet [{air.Symbol}]", Anchor.End), new("fan level", Anchor.End),
+                new("read [W]") { Least = Hand }, new("ports lit") { Least = Hand }, new($"read [{air.Symbol}], after 24 h") { Least = Hand }, new("remark") { Least = Hand, Grows = true },
             ],
             [.. input.Results.Power.Switches.Select(power =>
             {
                 var heat = input.Results.Heat.Units.FirstOrDefault(unit => unit.Unit.Id == power.Switch.Id)?.Worst;
                 return Written.ToFill(
                     power.Switch.Id, names.Address(power.Switch.Id), Written.Figure(power.Supply.Typical?.MainsWatts), Written.Figure(power.Supply.TypicalPortWatts), Numbers.Show(power.Ports.Count),
-                    heat is null ? "?" : $"{Numbers.Show(Math.Round(heat.Inlet, 1))}, {heat.Name}", heat is { Fan.Level: > 0 and var level } ? Numbers.Show(level) : "");
+                    heat is null ? "?" : $"{Numbers.Show(Math.Round(air.Value(heat.Inlet)!.Value, 1))}, {heat.Name}", heat is { Fan.Level: > 0 and var level } ? Numbers.Show(level) : "");
             })]);
     }
 

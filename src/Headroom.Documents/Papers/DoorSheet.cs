@@ -9,6 +9,9 @@ namespace Headroom.Documents.Papers;
 /// <summary>The sheet for the inside of the rack door: the ports as they are on the front, whom to call, and nothing secret. One sheet a rack or cupboard.</summary>
 internal static class DoorSheet
 {
+    private const int MostBanks = 3;
+    private const double SmallerOfMany = 0.8;
+
     /// <summary>What stands on it; null without a switch.</summary>
     public static IReadOnlyList<Block>? Blocks(PaperInput input)
     {
@@ -18,12 +21,28 @@ internal static class DoorSheet
         var blocks = new List<Block>();
         foreach (var place in places)
         {
-            if (blocks.Count > 0)
-                blocks.Add(new NewSheet());
-            blocks.AddRange(One(input, place.Key, [.. place]));
+            foreach (var sheet in Sheets([.. place]))
+            {
+                if (blocks.Count > 0)
+                    blocks.Add(new NewSheet());
+                blocks.AddRange(One(input, place.Key, sheet));
+            }
         }
 
         return blocks;
+    }
+
+    // As many switches as a sheet holds with all that is said on it; each sheet can hang by itself.
+    private static IEnumerable<IReadOnlyList<BoundSwitch>> Sheets(IReadOnlyList<BoundSwitch> units)
+    {
+        for (var from = 0; from < units.Count;)
+        {
+            var (to, banks) = (from + 1, PortFront.BanksOf(units[from]));
+            while (to < units.Count && banks + PortFront.BanksOf(units[to]) <= MostBanks)
+                banks += PortFront.BanksOf(units[to++]);
+            yield return [.. units.Skip(from).Take(to - from)];
+            from = to;
+        }
     }
 
     private static IEnumerable<Block> One(PaperInput input, string place, IReadOnlyList<BoundSwitch> units)
@@ -33,7 +52,7 @@ internal static class DoorSheet
         {
             var on = new DeviceNames(input);
             yield return new Heading(string.Join(", ", new[] { unit.Id, unit.Model.Id, on.Address(unit.Id), unit.Placed.FedBy is { } feed ? $"fed by {feed}" : "" }.Where(part => part.Length > 0)));
-            yield return new Drawn(PortFront.Of(input.Results.Bound, unit));
+            yield return new Drawn(PortFront.Of(input.Results.Bound, unit, units.Sum(PortFront.BanksOf) >= MostBanks ? SmallerOfMany : 1));
         }
 
         yield return new Words("Odd port numbers stand above even ones here; the numbers printed on the case count. A shaded port gives no power. Passwords are not in this room.", Lettering.Label);
@@ -56,6 +75,6 @@ internal static class DoorSheet
     private static string Place(PaperInput input, BoundSwitch unit)
     {
         var rack = input.Job.Survey.Racks.FirstOrDefault(one => one.Id == unit.Placed.Standing.In);
-        return rack is not null ? $"rack {rack.Id}, {rack.In}" : unit.Space ?? unit.Placed.Standing.In ?? "place not said";
+        return rack is not null ? $"{(rack.Id.StartsWith("rack", StringComparison.OrdinalIgnoreCase) ? "" : "rack ")}{rack.Id}, {rack.In}" : unit.Space ?? unit.Placed.Standing.In ?? "place not said";
     }
 }

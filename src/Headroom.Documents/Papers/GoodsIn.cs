@@ -56,8 +56,8 @@ internal static class GoodsIn
     {
         List<Row> numbered =
         [
-            .. PlacedUnit.Of(input).Select(unit => Written.ToTick(unit.Body?.Id ?? "model not said") with { Least = Written.HandRow }),
-            .. input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind != "other").Select(endpoint => Written.ToTick(endpoint.Model.Id) with { Least = Written.HandRow }),
+            .. PlacedUnit.Of(input).OrderBy(unit => unit.Body?.Id ?? "~", StringComparer.Ordinal).Select(unit => Written.ToTick(unit.Body?.Id ?? "model not said") with { Least = Written.HandRow }),
+            .. input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind != "other").OrderBy(endpoint => endpoint.Model.Id, StringComparer.Ordinal).Select(endpoint => Written.ToTick(endpoint.Model.Id) with { Least = Written.HandRow }),
         ];
         return (numbered, [.. input.Results.Cabling.Totals.Where(total => !total.IsFibre).Select(total => Written.ToTick($"cable {total.Cable}", "", (total.NotKnown.Count > 0 ? "at least " : "") + Numbers.Show(total.Boxes) + (total.Boxes == 1 ? " box" : " boxes")) with { Least = Written.HandRow })]);
     }

@@ -1,4 +1,5 @@
 using Headroom.Documents.Layout;
+using Headroom.Domain.Jobs;
 
 namespace Headroom.Documents.Papers;
 
@@ -21,13 +22,13 @@ internal static class HandForms
             new Heading("Rooms"),
             new Table(
                 [new("room"), new("kind"), new("size"), new("background"), new("ceiling, finish") { Least = 90, Grows = true }, new("people, quiet need") { Least = 90 }, new("photos") { Least = 50 }],
-                [.. survey.Spaces.Select(space => Written.ToFill(space.Id, space.Kind ?? "", space.Size?.Written ?? "", space.Background?.Written ?? "")), .. Written.Blank(4)]),
+                [.. survey.Spaces.Select(space => Written.ToFill(space.Id, space.Kind ?? "", Size(input, space), space.Background?.Written ?? "")), .. Written.Blank(4)]),
             new Heading("Outlets"),
             new Table(
-                [new("no."), new("from"), new("to"), new("length"), new("cable"), new("on it"), new("wall, desk, ceiling") { Least = 70 }, new("obstacle, warmth on the way") { Least = 110, Grows = true }],
+                [new("no."), new("from"), new("to"), new($"length [{input.Units.Of("m").Symbol}]"), new("cable"), new("on it"), new("wall, desk, ceiling") { Least = 70 }, new("obstacle, warmth on the way") { Least = 110, Grows = true }],
                 [
                     .. survey.Drops.Select(drop => Written.ToFill(
-                        drop.Id, drop.From, drop.To ?? "", string.Join(" + ", drop.Pieces.Select(piece => piece.Length?.Written ?? "?")),
+                        drop.Id, drop.From, drop.To ?? "", string.Join(" + ", drop.Pieces.Select(piece => Written.Metres(input, piece.Length?.Value.Value))),
                         string.Join(", ", drop.Pieces.Select(piece => piece.Cable ?? "?").Distinct()), string.Join(", ", survey.Endpoints.Where(endpoint => endpoint.Drop == drop.Id).Select(endpoint => endpoint.Id)))),
                     .. Written.Blank(6),
                 ]),
@@ -37,6 +38,9 @@ internal static class HandForms
             new Table([new("what") { Grows = true }, new("who knows") { Least = 90 }, new("answer") { Least = 140 }], [.. Written.Blank(8)]),
         ];
     }
+
+    private static string Size(PaperInput input, Space space) => space.Size is not { } size ? ""
+        : string.Join(" x ", new double?[] { size.Value.Length, size.Value.Width, size.Value.Height }.OfType<double>().Select(side => Written.Metres(input, side))) + " " + input.Units.Of("m").Symbol;
 
     /// <summary>The variation sheet: what is ordered on the way, priced and signed before it is done.</summary>
     public static IReadOnlyList<Block> Variation(PaperInput input) =>

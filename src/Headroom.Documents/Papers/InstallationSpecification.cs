@@ -1,4 +1,5 @@
 using Headroom.Documents.Canvas;
+using Headroom.Documents.Drawings.Plates;
 using Headroom.Documents.Layout;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Shown;
@@ -88,7 +89,7 @@ internal static class InstallationSpecification
         yield return new Heading("Ways");
         yield return new Table(
             [new("way"), new("kind"), new("inside"), new("mains beside it") { Grows = true }, new("between them"), new("apart"), new("longest pull, bends"), new("as found, by") { Least = 80 }],
-            [.. input.Job.Survey.Pathways.Select(Way)]);
+            [.. input.Job.Survey.Pathways.Select(way => Way(input, way))]);
         var ways = input.Job.Survey.Pathways.Select(way => way.Id).ToHashSet();
         var limits = input.Entries(inside: false).Where(entry => entry.Discipline == CablingLedger.Discipline && ways.Contains(entry.Subject)).ToList();
         if (limits.Count > 0)
@@ -98,11 +99,11 @@ internal static class InstallationSpecification
         }
     }
 
-    private static Row Way(Pathway way) => Written.ToFill(
-        way.Id, way.Kind, way.Inside?.Written ?? way.Area?.Written ?? "?",
+    private static Row Way(PaperInput input, Pathway way) => Written.ToFill(
+        way.Id, way.Kind, way.Inside is { } inside ? Dimension.OfThing(inside.Value.Value, input.Units) : way.Area?.Written ?? "?",
         way.MainsBeside is not { } mains ? "?" : mains.Count == 0 ? "none" : string.Join(", ", mains.Select(Circuits)),
-        way.Barrier ?? (way.MainsBeside is { Count: 0 } ? "" : "?"), way.Apart?.Written ?? (way.MainsBeside is { Count: 0 } ? "" : "?"),
-        string.Join(", ", new[] { way.LongestPull?.Written, way.Bends is { } bends ? Written.Count(bends, "bend") : null }.OfType<string>()) is { Length: > 0 } told ? told : "?");
+        way.Barrier ?? (way.MainsBeside is { Count: 0 } ? "" : "?"), way.Apart is { } apart ? Dimension.OfThing(apart.Value.Value, input.Units) : way.MainsBeside is { Count: 0 } ? "" : "?",
+        string.Join(", ", new[] { way.LongestPull is { } pull ? Written.InUnits(input, pull.Value.Value, "m") : null, way.Bends is { } bends ? Written.Count(bends, "bend") : null }.OfType<string>()) is { Length: > 0 } told ? told : "?");
 
     private static string Circuits(MainsCircuits circuits) => $"{Written.Count(circuits.Count, "circuit")}{(circuits.Rating is { } rating ? $" of {rating.Written}" : "")}{(circuits.ThreePhase ? ", three-phase" : "")}";
 

@@ -55,7 +55,8 @@ internal static partial class MaintenanceSchedule
     }
 
     // Which line of a file a figure stands in is for the desk; on paper stands what it is.
-    private static string Plain(string origin) => LedgerInWords.Sentence(InFile().Replace(origin, found => found.Groups[1].Success ? $" ({found.Groups[1].Value})" : ""));
+    private static string Plain(string origin) =>
+        LedgerInWords.Sentence(Written.Days(InFile().Replace(origin, found => found.Groups[1].Success ? $" ({found.Groups[1].Value})" : "")).Replace("every 1 year ", "every year ", StringComparison.Ordinal));
 
     [GeneratedRegex(@"\s*\((?:([a-z]+), )?[^()]*:\d+:\d+\)")]
     private static partial Regex InFile();

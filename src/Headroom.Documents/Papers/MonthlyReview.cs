@@ -4,6 +4,7 @@ using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Shown;
 using Headroom.Engineering;
+using Headroom.Engineering.Money;
 using Headroom.Engineering.Reliability;
 
 namespace Headroom.Documents.Papers;
@@ -11,7 +12,9 @@ namespace Headroom.Documents.Papers;
 /// <summary>The page of a month for the firm's own eyes: models in the field, what is due, what was worked out against what was read, and what the job brings.</summary>
 internal static class MonthlyReview
 {
-    private const int DaysAhead = 90;
+    /// <summary>How far ahead it looks [d].</summary>
+    public const int DaysAhead = 90;
+
     private const int MostDue = 8;
     private const int MostRead = 4;
 
@@ -44,7 +47,7 @@ internal static class MonthlyReview
             yield return EntryTable.Of(entries, input.Units);
     }
 
-    private static Row Model(FleetRow row) => Row.Of(
+    internal static Row Model(FleetRow row) => Row.Of(
         row.Model, Or(row.Units), row.Service?.Written ?? "?", Or(row.Failed), row.HotService is null ? "not told apart" : $"{Or(row.HotFailed)} in {row.HotService.Written}", Or(row.Spares), row.Supplier?.Written ?? "?");
 
     private static IEnumerable<Block> Due(PaperInput input)
@@ -79,7 +82,7 @@ internal static class MonthlyReview
         yield return new Words($"{Numbers.Show(read.Count - apart.Count)} of {Written.Count(read.Count, "reading")} agree with what was worked out.{(apart.Count > MostRead ? $" {Numbers.Show(apart.Count - MostRead)} more do not; the calculation book has them." : "")}", Lettering.Label);
     }
 
-    private static bool Agrees(Comparison comparison) => comparison is { Difference: { } difference, Joint: { } joint } && Math.Abs(difference) <= joint;
+    internal static bool Agrees(Comparison comparison) => comparison is { Difference: { } difference, Joint: { } joint } && Math.Abs(difference) <= joint;
 
     private static Row Read(PaperInput input, LedgerEntry entry, Comparison comparison)
     {
@@ -99,15 +102,20 @@ internal static class MonthlyReview
         }
 
         var least = money.NotKnown.Count > 0 ? "at least " : "";
+        var after = AfterwardsSum.Of(money);
+        string Came(decimal? amount) => amount is { } known ? QuotationLines.Amount(known, money.Offer.Terms) : "";
         yield return new Table(
             [new("what") { Grows = true }, new($"offered [{money.Currency}]", Anchor.End), new("in the end") { Least = 90 }],
             [
-                Written.ToFill("price without tax", least + QuotationLines.Amount(money.Offer.Net, money.Offer.Terms)),
-                Written.ToFill("cost, with what is put aside for coming back", least + QuotationLines.Amount(money.Cost, money.Offer.Terms)),
-                Written.ToFill("margin", money.Margin is { } margin ? $"{(money.NotKnown.Count > 0 ? "by what is known " : "")}{Numbers.Show(Math.Round(100 * (double)margin, 1), "%")}" : "?"),
-                Written.ToFill("hours", money.Labour is { } labour ? $"{Numbers.Show(Math.Round((double)labour.Hours, 1))} ± {Numbers.Show(Math.Round(labour.DeviationHours, 1))} h" : "none"),
-                Written.ToFill("visits, call-backs, variations", ""),
+                Written.ToFill("price without tax", least + QuotationLines.Amount(money.Offer.Net, money.Offer.Terms), Came(after?.Revenue)),
+                Written.ToFill("cost, with what is put aside for coming back", least + QuotationLines.Amount(money.Cost, money.Offer.Terms), Came(after?.Cost)),
+                Written.ToFill("margin", money.Margin is { } margin ? $"{(money.NotKnown.Count > 0 ? "by what is known " : "")}{Numbers.Show(Math.Round(100 * (double)margin, 1), "%")}" : "?", after?.Margin is { } made ? Numbers.Show(Math.Round(100 * (double)made, 1), "%") : ""),
+                Written.ToFill("hours", money.Labour is { } labour ? $"{Numbers.Show(Math.Round((double)labour.Hours, 1))} ± {Numbers.Show(Math.Round(labour.DeviationHours, 1))} h" : "none", after?.Hours is { } hours ? Numbers.Show(Math.Round((double)hours, 1), "h") : ""),
+                Written.ToFill("visits, variations", "", money.Terms.Afterwards is { } told ? Written.List([.. new[] { told.Visits is { } visits ? Written.Count(visits, "visit") : "", Written.Count(told.Variations.Count, "variation") }.Where(part => part.Length > 0)]) : ""),
+                Written.ToFill("call-backs", ""),
             ]);
+        if (after?.Question is { } question)
+            yield return new Words(Written.Asked(question), Lettering.Body with { Face = Face.Slanted });
     }
 
     private static string Or(int? count) => count is { } known ? Numbers.Show(known) : "?";

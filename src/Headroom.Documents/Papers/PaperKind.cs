@@ -1,3 +1,4 @@
+using Headroom.Documents.Drawings;
 using Headroom.Documents.Layout;
 
 namespace Headroom.Documents.Papers;
@@ -17,6 +18,9 @@ public sealed record PaperKind(string Id, string Title, string For, Func<PaperIn
 
     /// <summary>Writes what has no sheets, such as a file for a spreadsheet; null when the job has nothing for it, and for a paper.</summary>
     public Func<PaperInput, WrittenPaper?>? AsFile { get; init; }
+
+    /// <summary>What the planner has to work out first; empty for a paper that is written from a study.</summary>
+    public IReadOnlyList<PlannedFor> Needs { get; init; } = [];
 
     /// <summary>Why it is left out when there is nothing for it: what the job would have to say.</summary>
     public string Without { get; init; } = "the job says nothing about it";

@@ -1,3 +1,5 @@
+using Headroom.Documents.Drawings;
+
 namespace Headroom.Documents.Papers;
 
 /// <summary>All papers there are.</summary>
@@ -31,6 +33,7 @@ public static class PaperList
         new("commissioning-record", "Commissioning record", "site", CommissioningRecord.Blocks) { OnItsSide = true, Without = "the design has no switch" },
         new("final-account", "Final account", "client", _ => null) { AsFile = FinalAccount.Write, Without = "the job says nothing of money" },
         new("monthly-review", "Monthly review", "inside", MonthlyReview.Blocks),
+        new("design-choice", "Why this design", "inside", DesignChoice.Blocks) { Needs = [PlannedFor.Designs, PlannedFor.Turns], Without = "for the planner takes its time: name it with --only" },
         new("rack-elevations", "Racks, front and side", "site", DrawingPapers.Racks) { Without = "nothing stands in a rack" },
         new("switch-faces", "Faces of the switches", "site", DrawingPapers.Faces) { Without = "the design has no switch" },
         new("room-plans", "Rooms and what is heard in them", "site", DrawingPapers.Rooms) { Without = "no room with a size has a listener or equipment at a spot" },

@@ -12,7 +12,7 @@ internal sealed record PlacedUnit(string Id, string Kind, Body? Body, Standing S
 {
     /// <summary>Where it stands, in words: <c>rack A, unit 4</c>; empty when not said.</summary>
     public string Where(Job job) => Standing.In is not { } place ? ""
-        : $"{(job.Survey.Racks.Any(rack => rack.Id == place) ? "rack " : "")}{place}{(Standing.Unit is { } unit ? $", unit {Domain.Shown.Numbers.Show(unit)}" : "")}";
+        : $"{(job.Survey.Racks.Any(rack => rack.Id == place) && !place.StartsWith("rack", StringComparison.OrdinalIgnoreCase) ? "rack " : "")}{place}{(Standing.Unit is { } unit ? $", unit {Domain.Shown.Numbers.Show(unit)}" : "")}";
 
     /// <summary>All units of a design, switches first.</summary>
     public static IReadOnlyList<PlacedUnit> Of(PaperInput input)

@@ -99,7 +99,7 @@ internal static class Quotation
     }
 
     private static string Told(LedgerEntry entry, string unit) => entry.Left is not { } left ? "not known"
-        : (entry.Parts is null ? "" : "at most ") + (unit == "W" ? Numbers.Show(left, "W") : left < 0 ? $"{Written.Count((int)-left, unit)} too few" : Written.Count((int)left, unit));
+        : (entry.Parts is null ? "" : "at most ") + (unit == "W" ? Numbers.Show(Math.Abs(left), "W") + (left < 0 ? " too few" : "") : left < 0 ? $"{Written.Count((int)-left, unit)} too few" : Written.Count((int)left, unit));
 
     private static string Battery(PaperInput design) => design.Results.Standby.Supplies is { Count: > 0 } supplies
         ? string.Join("\n", supplies.Select(supply => $"{supply.Placed.Id}: {(supply.Governing?.Seconds is { } seconds ? Numbers.Show(Math.Floor(seconds / 60), "min") + ", batteries aged" : "not known")}"))
@@ -121,7 +121,7 @@ internal static class Quotation
     private static IEnumerable<Block> Excluded(PaperInput input)
     {
         var own = input.Results.Bound.Endpoints.Where(endpoint => endpoint.Model.Kind == "other" || input.Job.Money!.LeaveOut.Contains(endpoint.Model.Id) || input.Job.Money.LeaveOut.Contains(endpoint.Id))
-            .GroupBy(endpoint => endpoint.Model.Id).Select(group => $"{Numbers.Show(group.Count())} {group.Key}").ToList();
+            .GroupBy(endpoint => endpoint.Model.Id).Select(group => group.First().Model.Kind is var kind && kind == "other" ? Written.Count(group.Count(), group.Key) : $"{Written.Count(group.Count(), kind)} ({group.Key})").ToList();
         yield return new Heading("Not in it");
         yield return new Words($"{(own.Count > 0 ? $"What is there or comes from others: {Written.List(own)}. " : "")}Mains wiring, outlets and earthing; building work, painting and fire stops that the building lacks today; contracts for lines; what hidden cables, walls or pipes turn out to need. Whatever is ordered on the way is agreed in writing, with its price, before it is done.");
     }

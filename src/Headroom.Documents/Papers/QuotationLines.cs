@@ -62,7 +62,7 @@ internal static class QuotationLines
     {
         var words = what.Split(' ');
         if (words.Length == 2 && words[1].StartsWith(words[0], StringComparison.Ordinal))
-            return words[1];
+            return words[0] == "manager" ? $"cord {words[1]}" : words[1];
         var (model, catalogue) = (what.Split(',')[0], money.Bound.Catalogue);
         var kind = catalogue.Switches.ContainsKey(model) ? "switch"
             : catalogue.Injectors.ContainsKey(model) ? "injector"

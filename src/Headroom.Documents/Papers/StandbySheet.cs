@@ -27,7 +27,7 @@ internal static class StandbySheet
         yield return new Facts(
         [
             ("battery", supply.Battery is { } battery ? $"{(supply.Model.Blocks is { } blocks ? $"{Numbers.Show(blocks)} of " : "")}{battery.Id}" : "not known"), ("age", supply.Placed.BatteryAge?.Written ?? "not known"),
-            ("lives there", supply.LifeYears is { } life ? $"about {Numbers.Show(Math.Round(life, 1), "years")}" : "not known"), ("coldest air", $"{Numbers.Show(supply.Place.Coldest, "°C")}, {Written.Origin(supply.Place.Origin)}"),
+            ("lives there", supply.LifeYears is { } life ? $"about {Numbers.Show(Math.Round(life, 1), "years")}" : "not known"), ("coldest air", $"{Written.InUnits(input, supply.Place.Coldest, "°C")}, {Written.Origin(supply.Place.Origin)}"),
             ("must hold", supply.Wanted?.Written ?? "nobody says"), ("date on the batteries", ""),
         ]);
         if (supply.Question is { } question)
@@ -38,7 +38,7 @@ internal static class StandbySheet
         if (supply.Cases.Count > 0)
             yield return new Table(
                 [new("case") { Grows = true }, new("load counted", Anchor.End), new("holds [min]", Anchor.End), new("read [min]") { Least = 70 }, new("date, initials") { Least = 80 }],
-                [.. supply.Cases.Select(one => Written.ToFill(one.Name, one.Derating is { } derating ? $"{Numbers.Show(Math.Round(derating, 2))} times" : "?", one.Seconds is { } seconds ? Numbers.Show(Math.Floor(seconds / 60)) : "?"))]);
+                [.. supply.Cases.Select(one => Written.ToFill(one.Name, one.Derating is { } derating ? $"× {Numbers.Show(Math.Round(derating, 2))}" : "?", one.Seconds is { } seconds ? Numbers.Show(Math.Floor(seconds / 60)) : "?"))]);
         if (supply.Stages.Count > 1)
             yield return new Table(
                 [new("after the mains is gone [min]", Anchor.End), new("load at its output [W]", Anchor.End), new("switched off then") { Grows = true }],

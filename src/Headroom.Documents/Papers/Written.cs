@@ -61,6 +61,12 @@ internal static partial class Written
     /// <summary>A day as papers write it.</summary>
     public static string Day(DateOnly day) => NumberManner.Current.Day(day);
 
+    /// <summary>A text with the days in it as papers write them.</summary>
+    public static string Days(string text) => DayInText().Replace(text, found => DateOnly.TryParseExact(found.Value, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out var day) ? Day(day) : found.Value);
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\b\d{4}-\d{2}-\d{2}\b")]
+    private static partial System.Text.RegularExpressions.Regex DayInText();
+
     [System.Text.RegularExpressions.GeneratedRegex(@"(, |\s*\()?[^\s,()]+:\d+:\d+\)?")]
     private static partial System.Text.RegularExpressions.Regex InFile();
 

@@ -30,7 +30,8 @@ public static class BookWriter
 
     private static async Task WriteAsync(IReadOnlyList<BookTable> tables, BookAbout about, Stream stream)
     {
-        var options = new SpreadCheetahOptions { PreserveStringWhitespace = true, DocumentProperties = new DocumentProperties { Title = about.Title, Author = about.Author.Length > 0 ? about.Author : null } };
+        // Some programs put a cell without its reference nowhere, though the standard leaves it to the writer (ECMA-376 part 1, 18.3.1.4).
+        var options = new SpreadCheetahOptions { WriteCellReferenceAttributes = true, PreserveStringWhitespace = true, DocumentProperties = new DocumentProperties { Title = about.Title, Author = about.Author.Length > 0 ? about.Author : null } };
         await using var book = await Spreadsheet.CreateNewAsync(stream, options).ConfigureAwait(false);
         var styles = new Dictionary<CellSort, StyleId?>
         {

@@ -35,6 +35,23 @@ public sealed record Quote(IReadOnlyList<PricedLine> Lines, IReadOnlyList<TaxedG
         return new Quote(known, [.. taxes.Select(tax => Group(tax, known, taxes[0].Name, terms))], terms);
     }
 
+    /// <summary>The offer with what was ordered on the way, from which nothing is taken off. Source: rounding of EN 16931 by default: tax once for each group.</summary>
+    /// <param name="more">Lines behind those of the offer; those without a price are left out.</param>
+    /// <returns>Both together.</returns>
+    public Quote With(IEnumerable<PricedLine> more)
+    {
+        var known = more.Where(line => line.Net is not null).ToList();
+        return new Quote([.. Lines, .. known], [.. Groups.Select(group => Grown(group, known))], Terms);
+    }
+
+    private TaxedGroup Grown(TaxedGroup group, List<PricedLine> more)
+    {
+        var mine = more.FindAll(line => (line.Tax ?? Groups[0].Name) == group.Name);
+        var sum = mine.Sum(line => line.Net!.Value);
+        var tax = Terms.TaxByLine ? group.Tax + mine.Sum(line => Round(line.Net!.Value * group.Rate, Terms)) : Round((group.Base + sum) * group.Rate, Terms);
+        return group with { Lines = group.Lines + sum, Tax = tax };
+    }
+
     private static TaxedGroup Group((string Name, decimal Rate) tax, List<PricedLine> lines, string usual, QuoteTerms terms)
     {
         var mine = lines.FindAll(line => (line.Tax ?? usual) == tax.Name);

@@ -26,9 +26,9 @@ public static class Rounding
     /// <returns>The words.</returns>
     public static string InWords(TieRule ties) => ties switch
     {
-        TieRule.Even => "half a smallest coin goes to the even digit",
-        TieRule.Away => "half a smallest coin goes away from zero",
-        _ => "half a smallest coin goes upwards",
+        TieRule.Even => "half of the smallest coin goes to the even digit",
+        TieRule.Away => "half of the smallest coin is rounded away from zero",
+        _ => "half of the smallest coin is rounded up",
     };
 
     // Ties towards plus infinity: below zero the tie goes to the amount nearer zero.

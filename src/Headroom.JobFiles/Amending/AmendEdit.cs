@@ -21,7 +21,7 @@ internal sealed class AmendEdit(Job job, YamlMap root, (string Text, string Name
     public (string Text, YamlMap Tree) Apply(IReadOnlyList<AmendRow> rows)
     {
         foreach (var row in rows)
-            row.IsTakenOut = row.IsUnplugged && !IsFromAnother(row);
+            row.IsTakenOut = row.Design is null ? row.IsGone : row.IsUnplugged && !IsFromAnother(row);
         var (splices, tree) = (new List<Splice>(), root);
         foreach (var group in rows.Where(IsSound).ToList().GroupBy(row => string.Join('\n', row.Path)))
             tree = Section(tree, [.. group], splices);
@@ -69,7 +69,7 @@ internal sealed class AmendEdit(Job job, YamlMap root, (string Text, string Name
     {
         // A cord may be that of the design which this one is like: here it is written over.
         var inherited = row.Design is not null && job.Designs.FirstOrDefault(design => design.Id == row.Design)?.Patch.All(patch => patch.What != row.Key) == true;
-        if (!row.IsNew && !inherited)
+        if (!row.IsNew && (!inherited || (row.IsGone && !IsFromAnother(row))))
         {
             slips.Refuse(SheetCodes.Elsewhere, row.At, ($"{row.Key} stands in a sheet that the job names, not in {file.Name}", "a thing that stands in the job file", "change it in that sheet"));
             return;

@@ -15,6 +15,9 @@ internal sealed record AmendRow(BookTable Table, string? Design, string Key, boo
     /// <summary>What was changed, by column; of a new thing all that is said.</summary>
     public List<(BookColumn Column, string Before, string? After, SheetCell Cell)> Cells { get; } = [];
 
+    /// <summary>True when its row is gone, and it was named to be taken out.</summary>
+    public bool IsGone { get; init; }
+
     /// <summary>True for a cord that is plugged in nowhere any more.</summary>
     public bool IsUnplugged => Design is not null && !IsNew && Cells.Count == 2 && Cells.TrueForAll(cell => cell.After is null);
 

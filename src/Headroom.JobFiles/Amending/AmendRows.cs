@@ -8,7 +8,8 @@ namespace Headroom.JobFiles.Amending;
 /// <summary>Sets an edited table beside what the job says, and gathers what differs.</summary>
 /// <param name="job">The job.</param>
 /// <param name="slips">Takes the findings.</param>
-internal sealed class AmendRows(Job job, SheetSlips slips)
+/// <param name="takeOut">The things whose rows are gone on purpose.</param>
+internal sealed class AmendRows(Job job, SheetSlips slips, IReadOnlyList<string> takeOut)
 {
     private const int MostNamed = 8;
     private const string Patching = "patching";
@@ -35,7 +36,7 @@ internal sealed class AmendRows(Job job, SheetSlips slips)
         var readers = columns.Select(column => column is { } one ? new AmendValues(one.Column, one.Unit, numbers, slips) : null).ToArray();
         foreach (var row in edited.Rows)
             ReadRow(row, known, (columns, readers, before));
-        Gone(edited, before.Keys.Where(key => !_seen.ContainsKey(key)).ToList());
+        Gone((edited, known), before.Keys.Where(key => !_seen.ContainsKey(key)).ToList());
         _seen.Clear();
     }
 
@@ -113,12 +114,38 @@ internal sealed class AmendRows(Job job, SheetSlips slips)
     }
 
     // A row may be gone because somebody sorted it out of sight; nothing is taken out of a job for that.
-    private void Gone(BackTable edited, List<string> gone)
+    private void Gone((BackTable Edited, BookTable Known) table, List<string> gone)
     {
+        var at = table.Edited.Header[0].Cell;
+        foreach (var key in gone.Where(key => takeOut.Contains(NameOf(key))))
+            Rows.Add(TakenOut(table.Known, key, at));
+        gone = gone.FindAll(key => !takeOut.Contains(NameOf(key)));
         if (gone.Count == 0 || slips.Stands)
             return;
-        var names = gone.Select(key => key.Split('\n')[^1]).ToList();
+        var names = gone.Select(NameOf).ToList();
         var told = string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {names.Count - MostNamed} more" : "");
-        slips.Ask(SheetCodes.RowGone, edited.Header[0].Cell.At, ($"{told} {(names.Count == 1 ? "has" : "have")} no row in {edited.Name} any more", "a row for each thing of the job", "nothing is taken out; where it is meant, take it out of the job file by hand"));
+        slips.Ask(SheetCodes.RowGone, at.At, ($"{told} {(names.Count == 1 ? "has" : "have")} no row in {table.Edited.Name} any more", "a row for each thing of the job", "nothing is taken out; where it is meant, name it: --take-out NAME"));
+    }
+
+    private static string NameOf(string key) => key.Split('\n')[^1];
+
+    // A cord that is taken out is one that is plugged in nowhere any more.
+    private static AmendRow TakenOut(BookTable known, string key, SheetCell at)
+    {
+        var design = known.Name == Patching ? key.Split('\n')[0] : null;
+        var row = new AmendRow(known, design, NameOf(key), IsNew: false, at.At) { IsGone = true };
+        if (design is not null)
+            row.Cells.AddRange(known.Columns.Where(column => column.Name is "unit" or "port").Select(column => (column, "", (string?)null, at)));
+        return row;
+    }
+
+    /// <summary>Refuses what is named to be taken out and is in no table, or still has its row.</summary>
+    /// <param name="file">The edited file.</param>
+    public void RefuseWhatIsNotGone(string file)
+    {
+        if (slips.Stands)
+            return;
+        foreach (var name in takeOut.Where(name => !Rows.Exists(row => row.IsGone && row.Key == name)))
+            slips.Refuse(SheetCodes.NotGone, new(file, 1, 1), ($"'{Words.Short(name)}' is to be taken out, and no row of it is gone", "a thing of the job that has no row in an edited table any more", "take its row out of the table, or leave it in the job"));
     }
 }

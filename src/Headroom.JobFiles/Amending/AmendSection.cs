@@ -30,7 +30,7 @@ internal sealed class AmendSection(TextLines lines, YamlMap section, SheetSlips 
     public void Change(YamlEntry entry, IReadOnlyList<AmendRow> rows, Func<string, string?> own)
     {
         var names = Names(entry);
-        if (names.Count == 1 && rows[0].IsTakenOut)
+        if (names.All(name => rows.Any(row => row.Key == name && row.IsTakenOut)))
         {
             TakeOut(entry, rows[0]);
             return;
@@ -52,7 +52,7 @@ internal sealed class AmendSection(TextLines lines, YamlMap section, SheetSlips 
         }
 
         var apart = names.Where(name => !rows.Any(row => row.Key == name && row.IsTakenOut)).Select(name => new YamlEntry(Plain(name, rows.FirstOrDefault(row => row.Key == name)?.At ?? entry.Key.At), rows.FirstOrDefault(row => row.Key == name) is { } row ? Amended(Own(entry.Value, own(name)), row) : Own(entry.Value, own(name)))).ToList();
-        var together = Together(apart);
+        var together = Together(apart, names);
         _changed[entry] = together;
         var between = section.IsFlow ? ", " : lines.NewLine + new string(' ', lines.Column(entry.Key.Start));
         _splices.Add(new(entry.Key.Start, entry.Value.End, string.Join(between, together.Select(RowsEdit.Entry))));
@@ -127,13 +127,13 @@ internal sealed class AmendSection(TextLines lines, YamlMap section, SheetSlips 
     };
 
     // Neighbours that say the same stay one line.
-    private static List<YamlEntry> Together(List<YamlEntry> apart)
+    private static List<YamlEntry> Together(List<YamlEntry> apart, IReadOnlyList<string> names)
     {
         var together = new List<YamlEntry>();
         for (var from = 0; from < apart.Count;)
         {
             var to = from;
-            while (to + 1 < apart.Count && TreeCheck.Same(apart[to + 1].Value, apart[from].Value))
+            while (to + 1 < apart.Count && AreNeighbours(names, apart[to].Key.Text, apart[to + 1].Key.Text) && TreeCheck.Same(apart[to + 1].Value, apart[from].Value))
                 to++;
             together.Add(to == from ? apart[from] : apart[from] with { Key = Plain($"{apart[from].Key.Text}..{apart[to].Key.Text}", apart[from].Key.At) });
             from = to + 1;
@@ -141,6 +141,9 @@ internal sealed class AmendSection(TextLines lines, YamlMap section, SheetSlips 
 
         return together;
     }
+
+    // What stood between two of them may have been taken out.
+    private static bool AreNeighbours(IReadOnlyList<string> names, string one, string other) => names.ToList().IndexOf(other) == names.ToList().IndexOf(one) + 1;
 
     private static YamlScalar Plain(string text, Domain.Findings.Place at) => new(text, YamlStyle.Plain, at, (0, 0));
 

@@ -34,8 +34,10 @@ internal static class SheetCodes
     public static readonly FindingCode NoQuantity = new("SHT029", "A cell of a tester's record or of a reading that holds no value, or one out of range.");
     public static readonly FindingCode NoBook = new("SHT030", "A file that is no workbook that can be read, or has no table that can be taken back.");
     public static readonly FindingCode Elsewhere = new("SHT031", "A thing of an edited table that cannot be changed by itself: it is counted, in pieces, or stands in a sheet that the job names.");
-    public static readonly FindingCode RowGone = new("SHT032", "Things of the job have no row in an edited table any more. Nothing is taken out.");
+    public static readonly FindingCode RowGone = new("SHT032", "Things of the job have no row in an edited table any more. Nothing is taken out that was not named for it.");
     public static readonly FindingCode CannotBeEmpty = new("SHT033", "A cell of an edited table was emptied that a thing cannot be without.");
+
+    public static readonly FindingCode NotGone = new("SHT034", "A thing that is named to be taken out of the job still has a row in an edited table, or none was read that would have one.");
 
     /// <summary>All of them, in order.</summary>
     public static IReadOnlyList<FindingCode> All { get; } =
@@ -43,6 +45,6 @@ internal static class SheetCodes
         Quote, TooLarge, Separator, Encoding, NoHeader, UnknownColumn, ColumnTwice, NoColumn, NoUnit, AmbiguousNumber,
         MixedDecimals, AmbiguousDay, BecameDate, BecameNumber, LostZero, Formula, ErrorValue, ExtraCells, MissingCells, RowTwice,
         NoKey, NotBeside, Mapping, NoDesign, InJob, DayCount, NoAddress, NoResult, NoQuantity, NoBook,
-        Elsewhere, RowGone, CannotBeEmpty,
+        Elsewhere, RowGone, CannotBeEmpty, NotGone,
     ];
 }

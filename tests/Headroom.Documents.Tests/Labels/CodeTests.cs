@@ -94,6 +94,52 @@ public sealed class CodeTests
         Assert.Equal(Units.Select(unit => $"{symbology}:{unit.Id}").Order(StringComparer.Ordinal), read.Order(StringComparer.Ordinal));
     }
 
+    // Both ends of a cable as a job has them. Laid around it, a label has bars once; a flag has its code on both sides. Small ones and tape laid around have none.
+    [Theory]
+    [InlineData("a4-3x8", "wrap", "fit", "CODE-128", 1)]
+    [InlineData("a4-4x12", "wrap", "fit", "CODE-128", 1)]
+    [InlineData("a4-5x13", "wrap", "code-128", "CODE-128", 1)]
+    [InlineData("letter-3x10", "wrap", "fit", "CODE-128", 1)]
+    [InlineData("letter-4x20", "wrap", "fit", "", 0)]
+    [InlineData("strip-24", "wrap", "fit", "", 0)]
+    [InlineData("a4-3x8", "flag", "fit", "QR-Code", 2)]
+    [InlineData("a4-2x7", "flag", "code-128", "CODE-128", 2)]
+    [InlineData("strip-24", "flag", "fit", "QR-Code", 2)]
+    [InlineData("strip-12", "flag", "fit", "CODE-128", 2)]
+    public void Another_program_reads_the_codes_at_both_ends_of_cables(string layout, string ends, string code, string symbology, int times)
+    {
+        Assert.SkipUnless(Outside.Has("pdftoppm") && Outside.Has("zbarimg"), "pdftoppm or zbarimg is not installed (Debian packages poppler-utils, zbar-tools)");
+        var texts = LabelTexts.Of(Studied.Example("barn-vets"), ["cables"]).Take(8).ToList();
+        var plan = new LabelPlan(LabelStock.Common.Single(stock => stock.Name == layout)) { Ends = ends, Code = code };
+        Assert.Empty(LabelSheets.Lay(texts, plan).Misfits);
+        // A label a sheet, since the reader tells once what it finds several times on a sheet.
+        var sheets = texts.ConvertAll(text => LabelSheets.Lay([text], plan).Sheets[0]);
+        Assert.All(sheets, sheet => Assert.Equal(times, sheet.Items.Count(item => item.Text.Length == 0 && item.Box.Width > 5)));
+        Assert.Equal(
+            times == 0 ? [] : texts.Select(text => $"{symbology}:{text.Id}").Distinct().Order(StringComparer.Ordinal),
+            Outside.Codes(PdfWriter.Write(new PdfAbout("x", "", new DateOnly(2026, 11, 25)), sheets)).Distinct().Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("a4-3x8", "qr")]
+    [InlineData("strip-24", "qr")]
+    [InlineData("strip-24", "code-128")]
+    public void A_code_that_could_not_be_read_around_a_cable_is_refused(string layout, string code) =>
+        Assert.Equal(["K-1"], LabelSheets.Lay([new("cables", "K-1", [])], new LabelPlan(LabelStock.Common.Single(stock => stock.Name == layout)) { Code = code }).Misfits);
+
+    // Half of what is around a cable of 6.4 mm is seen from one side.
+    [Fact]
+    public void Bars_around_a_cable_are_low_enough_to_be_seen_from_one_side_and_lie_outside()
+    {
+        foreach (var stock in LabelStock.Common.Where(stock => !stock.IsStrip))
+        {
+            var plan = new LabelPlan(stock);
+            var bars = LabelSheets.Lay([new("cables", "K-1", ["to the desk"])], plan).Sheets[0].Items.Where(item => item.Text.Length == 0).ToList();
+            Assert.Equal(stock.Height < 0.015, bars.Count == 0);
+            Assert.All(bars, one => Assert.True(one.Box.Height <= 10.01 * Millimetre && one.Box.Bottom > LabelSheets.BoxOf(plan, 0).Bottom - 10 * Millimetre));
+        }
+    }
+
     private static (int, int, int) Of(CodeModules modules) => (modules.Wide, modules.High, modules.Quiet);
 
     private sealed class Near : IEqualityComparer<(double, double)>

@@ -10,7 +10,8 @@ namespace Headroom.Documents.Tests.Papers;
 public sealed class FirmTests
 {
     private static readonly Firm Firm = FirmFile.Read(Path.Combine(Repository.Root, "examples", "firm.yaml")).Value!;
-    private static readonly PaperInput Plain = Studied.Example("barn-vets");
+    // With a plan by hand, since one paper is of a plan alone.
+    private static readonly PaperInput Plain = Drawings.PlannedDrawings.Of(Studied.Example("barn-vets"));
 
     public static TheoryData<string> Papers => [.. PaperList.All.Where(kind => kind.Id != "labels" && kind.AsFile is null).Select(kind => kind.Id)];
 

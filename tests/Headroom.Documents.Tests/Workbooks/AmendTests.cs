@@ -198,6 +198,49 @@ public sealed class AmendTests
         return stream.ToArray();
     }
 
+    [Fact]
+    public void A_row_that_is_gone_is_taken_out_where_it_is_named_and_nothing_else_with_it()
+    {
+        using var desk = new AmendDesk(Barn);
+        List<BookTable> Without(params (string Table, string Key)[] gone) => [.. desk.Tables(imperial: false).Select(table => table with { Rows = [.. table.Rows.Where(row => !gone.Contains((table.Name, (string)row[table.Name == "patching" ? 1 : 0]!)))] })];
+        var told = desk.Amend(Without(("drops", "K-25"), ("drops", "K-24")), "K-25");
+        Assert.Equal(("SHT032", Severity.Question), Assert.Single(told.Findings.Select(finding => (finding.Code, finding.Severity))));
+        Assert.Contains("drops K-25 is taken out", told.Changes);
+        Assert.Equal("-    K-25:", Assert.Single(Difference(told))[..10]);
+        var whole = desk.Amend(Without(("drops", "K-16"), ("endpoints", "ap-3"), ("patching", "K-16")), "K-16", "ap-3");
+        Assert.DoesNotContain(whole.Findings, finding => finding.Severity == Severity.Error);
+        Assert.Equal(3, Difference(whole).Count);
+        Assert.All(Difference(whole), line => Assert.StartsWith("-", line, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_thing_that_another_needs_stays_and_the_finding_says_which()
+    {
+        using var desk = new AmendDesk(Barn);
+        var amended = desk.Amend([.. desk.Tables(imperial: false).Select(table => table with { Rows = [.. table.Rows.Where(row => table.Name != "drops" || row[0] is not "K-22")] })], "K-22");
+        Assert.Null(amended.Text);
+        Assert.Contains(amended.Findings, finding => finding.Severity == Severity.Error && finding.Given.Contains("K-22", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_is_named_to_be_taken_out_and_still_has_its_row_is_refused()
+    {
+        using var desk = new AmendDesk(Barn);
+        var amended = desk.Amend(desk.Tables(imperial: false), "K-01", "no-such-thing");
+        Assert.Null(amended.Text);
+        Assert.Equal(["SHT034", "SHT034"], amended.Findings.Select(finding => finding.Code));
+    }
+
+    [Fact]
+    public void One_of_a_range_is_taken_out_and_a_whole_range_too()
+    {
+        const string Text = "headroom: 1\njob: x\nsurvey:\n  spaces: {a: {kind: private office}}\n  drops:\n    K-01..K-03: {from: a, length: 9 m}\n    K-04: {from: a, length: 5 m}\n";
+        using var desk = new AmendDesk(Text, isText: true);
+        List<BookTable> Without(params string[] gone) => [.. desk.Tables(imperial: false).Select(table => table with { Rows = [.. table.Rows.Where(row => !gone.Contains(row[0]))] })];
+        Assert.Equal(["+    K-01: {from: a, length: 9 m}", "+    K-03: {from: a, length: 9 m}", "-    K-01..K-03: {from: a, length: 9 m}"], Difference(desk.Amend(Without("K-02"), "K-02")));
+        Assert.Equal(["-    K-01..K-03: {from: a, length: 9 m}"], Difference(desk.Amend(Without("K-01", "K-02", "K-03"), "K-01", "K-02", "K-03")));
+    }
+
     private sealed class AmendDesk : IDisposable
     {
         private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("headroom-amend-");
@@ -231,7 +274,7 @@ public sealed class AmendTests
             };
         })];
 
-        public AmendedJob Amend(IReadOnlyList<BookTable> tables) => JobAmending.Read(Job, new AmendPlan(Put("book.xlsx", BookWriter.Write(tables, About)), null), Models);
+        public AmendedJob Amend(IReadOnlyList<BookTable> tables, params string[] takeOut) => JobAmending.Read(Job, new AmendPlan(Put("book.xlsx", BookWriter.Write(tables, About)), null) { TakeOut = takeOut }, Models);
 
         public string Put(string name, byte[] bytes)
         {

@@ -54,6 +54,31 @@ public sealed class BookTests
         }
     }
 
+    // An independent program reads the file as a person's spreadsheet program would.
+    [Fact]
+    public void Another_program_reads_every_row_of_every_sheet()
+    {
+        Assert.SkipUnless(Labels.Outside.Has("ssconvert"), "ssconvert is not installed (Debian package gnumeric)");
+        var folder = Directory.CreateTempSubdirectory("headroom-book-");
+        try
+        {
+            var (file, tables) = (Path.Combine(folder.FullName, "book.xlsx"), BookTables.Of(Barn));
+            File.WriteAllBytes(file, BookWriter.Write(tables, About));
+            Assert.Equal(0, Headroom.Tests.Run.Process(new Headroom.Tests.ProcessStart("ssconvert", ["-S", file, Path.Combine(folder.FullName, "%n.csv")])).ExitCode);
+            for (var i = 0; i < tables.Count; i++)
+            {
+                var lines = File.ReadAllLines(Path.Combine(folder.FullName, $"{i}.csv"));
+                Assert.Equal(tables[i].Rows.Count + 1, lines.Length);
+                Assert.Contains(tables[i].Columns[0].Heading, lines[0], StringComparison.Ordinal);
+                Assert.StartsWith(Wanted(tables[i].Rows[0][0]).Trim('"'), lines[1].TrimStart('"'), StringComparison.Ordinal);
+            }
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     [Fact]
     public void A_workbook_has_no_fault_against_the_standard_and_prints_with_its_headings()
     {
@@ -69,6 +94,8 @@ public sealed class BookTests
             Assert.Contains("Cobnut && Barn", sheet.Worksheet.Descendants<OddFooter>().Single().Text, StringComparison.Ordinal);
             Assert.All(sheet.Worksheet.Descendants<Column>(), column => Assert.InRange(column.Width!.Value, 7, 60));
             Assert.Single(sheet.TableDefinitionParts);
+            // Without it a spreadsheet program showed empty sheets: ssconvert of gnumeric 1.12.55.
+            Assert.All(sheet.Worksheet.Descendants<Row>(), row => Assert.All(row.Elements<Cell>().Select((cell, c) => (cell, c)), one => Assert.Equal(Name(one.c, (int)row.RowIndex!.Value), one.cell.CellReference?.Value)));
         }
     }
 

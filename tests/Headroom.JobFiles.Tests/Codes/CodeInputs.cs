@@ -106,6 +106,7 @@ internal static class CodeInputs
         .Append(("SHT030", () => Amended("a;b\n", null)))
         .Append(("SHT031", () => Amended("drop;length [m]\nK-2;9\n", "drops")))
         .Append(("SHT032", () => Amended("drop;to\nK-1;a\n", "drops")))
+        .Append(("SHT034", () => Amended("drop;from\nK-1;a\n", "drops", "K-1")))
         .Append(("SHT033", () => Amended("drop;from\nK-1;\n", "drops")))
         .Append(("SHT029", () => Firm("Site,Model,Mode,Watts\na yard,bulrush,typical,much\n")));
 
@@ -161,11 +162,11 @@ internal static class CodeInputs
         return CatalogueFiles.Read([folder.PathOf("a.yaml"), folder.PathOf("b.yaml")], Domain.Catalogues.Catalogue.Empty).Findings;
     }
 
-    private static IReadOnlyList<Finding> Amended(string table, string? kind)
+    private static IReadOnlyList<Finding> Amended(string table, string? kind, params string[] takeOut)
     {
         using var folder = new SheetFolder(Head + "survey: {spaces: {a: {kind: reception}}, drops: {K-1: {from: a}, K-2: {from: a, pieces: [{length: 3 m}, {length: 4 m}]}}}\n");
         folder.Put("table.csv", table);
-        return JobAmending.Read(folder.Job, new AmendPlan(folder.PathOf("table.csv"), kind), Domain.Catalogues.Catalogue.Empty).Findings;
+        return JobAmending.Read(folder.Job, new AmendPlan(folder.PathOf("table.csv"), kind) { TakeOut = takeOut }, Domain.Catalogues.Catalogue.Empty).Findings;
     }
 
     private static IReadOnlyList<Finding> Firm(string text)

@@ -31,65 +31,66 @@ public static class FanDrawing
             return null;
         var plate = new Plate();
         plate.Text(plate.Fit($"{id}, {unit.Model.Id}: one fan at full speed", Marks.Title, Width + Beside), new(0.5, 9), Marks.Title);
+        var air = input.Units.Of("m3/h");
         var curves = new[] { duty.Curve, duty.PutCurve }.OfType<FanCurve>().ToList();
         var plot = new Plot(
             new Box(34, 34, Width, Height),
-            SpanAxis.Of(0, curves.Max(curve => curve.FreeFlow) * SecondsPerHour, Width, 6),
+            SpanAxis.Of(0, Shown(air, curves.Max(curve => curve.FreeFlow)), Width, 6),
             SpanAxis.Of(0, curves.Max(curve => curve.Pressures[0]), Height));
-        plot.Draw(plate, "air [m³/h]", "pressure [Pa]");
+        plot.Draw(plate, $"air [{air.Symbol}]", "pressure [Pa]");
         var (made, then) = (new Stroke(Ink.Ink, duty.Put is null ? 1.4 : 0.8, duty.Put is null ? null : 3), new Stroke(Ink.Ink, 1.4));
-        Fan(plate, plot, duty.Curve, made);
-        Path(plate, plot, duty.Resistance, made);
+        Fan(plate, (plot, air), duty.Curve, made);
+        Path(plate, (plot, air), duty.Resistance, made);
         if (duty.PutCurve is { } put && duty.Put != duty.Own)
-            Fan(plate, plot, put, then);
+            Fan(plate, (plot, air), put, then);
         if (duty.ResistanceThen is { } path && path != duty.Resistance)
-            Path(plate, plot, path, then);
-        Point(plate, plot, duty.Point, duty.Put is null ? "" : "as made, ");
+            Path(plate, (plot, air), path, then);
+        Point(plate, (plot, air), duty.Point, duty.Put is null ? "" : "as made, ");
         if (duty.PointThen is { } changed)
-            Point(plate, plot, changed, "now ");
-        Names(plate, plot, duty);
+            Point(plate, (plot, air), changed, "now ");
+        Names(plate, (plot, air), duty);
         Marks.Notes(plate, new(0.5, plate.Bottom + 14), Width + Beside, Notes(duty));
-        return plate.Finish($"One fan of {id} on the path of its air: {Flow(duty.PointThen ?? duty.Point)}");
+        return plate.Finish($"One fan of {id} on the path of its air: {Flow(air, duty.PointThen ?? duty.Point)}");
     }
 
-    private static void Fan(Plate plate, Plot plot, FanCurve curve, Stroke stroke) =>
-        Plot.Curve(plate, [.. curve.Flows.Select((flow, i) => plot.At(flow * SecondsPerHour, curve.Pressures[i]))], stroke);
+    private static void Fan(Plate plate, (Plot Plot, ShownUnit Air) on, FanCurve curve, Stroke stroke) =>
+        Plot.Curve(plate, [.. curve.Flows.Select((flow, i) => on.Plot.At(Shown(on.Air, flow), curve.Pressures[i]))], stroke);
 
-    private static void Path(Plate plate, Plot plot, double resistance, Stroke stroke)
+    private static void Path(Plate plate, (Plot Plot, ShownUnit Air) on, double resistance, Stroke stroke)
     {
         var spots = new List<Spot>();
         for (var i = 0; i <= Points; i++)
         {
-            var flow = plot.Along.To * i / Points;
-            if (AirPath.Loss(resistance, flow / SecondsPerHour) is var loss && loss <= plot.Up.To)
-                spots.Add(plot.At(flow, loss));
+            var flow = Most(on) * i / Points;
+            if (AirPath.Loss(resistance, flow) is var loss && loss <= on.Plot.Up.To)
+                spots.Add(on.Plot.At(Shown(on.Air, flow), loss));
         }
 
         Plot.Curve(plate, spots, stroke);
     }
 
-    private static void Point(Plate plate, Plot plot, WorkingPoint point, string when)
+    private static void Point(Plate plate, (Plot Plot, ShownUnit Air) on, WorkingPoint point, string when)
     {
-        var spot = plot.At(point.Flow * SecondsPerHour, point.Pressure);
+        var spot = on.Plot.At(Shown(on.Air, point.Flow), point.Pressure);
         plate.Circle(spot, 2.2, Look.Solid(Ink.Ink));
-        LabelPlacer.Label(plate, $"{when}{Flow(point)} at {Numbers.Show(Math.Round(point.Pressure, 1), "Pa")}", spot, Marks.Name, plot.Field);
+        LabelPlacer.Label(plate, $"{when}{Flow(on.Air, point)} at {Numbers.Show(Math.Round(point.Pressure, 1), "Pa")}", spot, Marks.Name, on.Plot.Field);
     }
 
-    private static void Names(Plate plate, Plot plot, FanDuty duty)
+    private static void Names(Plate plate, (Plot Plot, ShownUnit Air) on, FanDuty duty)
     {
-        void Name(string text, Spot spot) => LabelPlacer.Label(plate, plate.Fit(text, Marks.Small, 90), spot, Marks.Small, plot.Field.Inset(-1));
-        Name(duty.Own.Id, plot.At(duty.Curve.Flows[1] * SecondsPerHour, duty.Curve.Pressures[1]));
+        void Name(string text, Spot spot) => LabelPlacer.Label(plate, plate.Fit(text, Marks.Small, 90), spot, Marks.Small, on.Plot.Field.Inset(-1));
+        Name(duty.Own.Id, on.Plot.At(Shown(on.Air, duty.Curve.Flows[1]), duty.Curve.Pressures[1]));
         if (duty.PutCurve is { } put && duty.Put is { } fan && fan != duty.Own)
-            Name(fan.Id, plot.At(put.Flows[1] * SecondsPerHour, put.Pressures[1]));
-        Name(duty.ResistanceThen is null || duty.ResistanceThen == duty.Resistance ? "path of the air" : "path as made", OnPath(plot, duty.Resistance));
+            Name(fan.Id, on.Plot.At(Shown(on.Air, put.Flows[1]), put.Pressures[1]));
+        Name(duty.ResistanceThen is null || duty.ResistanceThen == duty.Resistance ? "path of the air" : "path as made", OnPath(on, duty.Resistance));
         if (duty.ResistanceThen is { } then && then != duty.Resistance)
-            Name("path now", OnPath(plot, then));
+            Name("path now", OnPath(on, then));
     }
 
-    private static Spot OnPath(Plot plot, double resistance)
+    private static Spot OnPath((Plot Plot, ShownUnit Air) on, double resistance)
     {
-        var flow = Math.Min(plot.Along.To, Math.Sqrt(plot.Up.To * 0.9 / resistance) * SecondsPerHour) * 0.98;
-        return plot.At(flow, AirPath.Loss(resistance, flow / SecondsPerHour));
+        var flow = Math.Min(Most(on), Math.Sqrt(on.Plot.Up.To * 0.9 / resistance)) * 0.98;
+        return on.Plot.At(Shown(on.Air, flow), AirPath.Loss(resistance, flow));
     }
 
     private static IEnumerable<string> Notes(FanDuty duty)
@@ -103,5 +104,10 @@ public static class FanDrawing
         yield return "Caution: changing a fan means opening a case with mains inside, and ends its warranty. A qualified person does it, with the plug drawn; local codes decide.";
     }
 
-    private static string Flow(WorkingPoint point) => Numbers.Show(Math.Round(point.Flow * SecondsPerHour, 1), "m³/h");
+    // The end of the axis along, as a flow [m³/s].
+    private static double Most((Plot Plot, ShownUnit Air) on) => on.Plot.Along.To / Shown(on.Air, 1);
+
+    private static double Shown(ShownUnit air, double flow) => air.Value(flow * SecondsPerHour)!.Value;
+
+    private static string Flow(ShownUnit air, WorkingPoint point) => Numbers.Show(Math.Round(Shown(air, point.Flow), 1), air.Symbol);
 }

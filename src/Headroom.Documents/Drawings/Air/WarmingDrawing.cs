@@ -36,51 +36,52 @@ public static class WarmingDrawing
         var read = input.Job.Readings.Where(reading => reading.What == "temperature" && reading.Where == id && reading.Unit == "°C").ToList();
         var from = cases.Min(one => one.Around);
         var most = Math.Max(cases.Max(one => one.Settled), Math.Max(rated?.Key ?? from, written.Select(one => one.Celsius).Concat(read.Select(reading => reading.Value)).DefaultIfEmpty(from).Max()));
+        var units = input.Units.Of("°C");
         var plate = new Plate();
         plate.Text(plate.Fit($"{id}, closed with everything on", Marks.Title, Width + Beside), new(0.5, 9), Marks.Title);
         var field = new Box(34, 34, Width, Height);
         var time = Axis.OfTime(Constants * cases.Max(one => one.Constant), Width);
-        var up = SpanAxis.Of(from, most + 0.5, Height);
-        Plot.UpMarks(plate, field, up, "°C, from the air outside");
+        var up = SpanAxis.Of(Shown(units, from), Shown(units, most + 0.5), Height);
+        Plot.UpMarks(plate, field, up, $"{units.Symbol}, from the air outside");
         Chart.TimeMarks(plate, field, time);
         Plot.Edges(plate, field);
         if (rated is not null)
-            Rated(plate, field, up, rated);
+            Rated(plate, field, (up, units), rated);
         foreach (var one in cases)
-            Case(plate, field, (time, up), one);
+            Case(plate, field, (time, up, units), one);
         foreach (var (name, celsius) in written.Where(one => one.Celsius > from))
-            AtTheEnd(plate, field, up, ($"{name}, surveyed: {Degrees(celsius)}", celsius, false));
+            AtTheEnd(plate, field, (up, units), ($"{name}, surveyed: {Degrees(units, celsius)}", celsius, false));
         foreach (var reading in read.Where(reading => reading.Value > from))
-            AtTheEnd(plate, field, up, ($"measured {Degrees(reading.Value)}{(reading.While is { } when ? $", {when}" : "")}", reading.Value, true));
-        Marks.Notes(plate, new(0.5, plate.Bottom + 16), field.Right + Beside, Notes(place, cases, from));
-        return plate.Finish($"How warm {id} grows after it is closed: {string.Join(", ", cases.Select(one => $"{one.Name} {Degrees(one.Settled)}"))}");
+            AtTheEnd(plate, field, (up, units), ($"measured {Degrees(units, reading.Value)}{(reading.While is { } when ? $", {when}" : "")}", reading.Value, true));
+        Marks.Notes(plate, new(0.5, plate.Bottom + 16), field.Right + Beside, Notes(place, cases, Degrees(units, from)));
+        return plate.Finish($"How warm {id} grows after it is closed: {string.Join(", ", cases.Select(one => $"{one.Name} {Degrees(units, one.Settled)}"))}");
     }
 
-    private static void Case(Plate plate, Box field, (Axis Time, SpanAxis Up) axes, Warming one)
+    private static void Case(Plate plate, Box field, (Axis Time, SpanAxis Up, ShownUnit Units) axes, Warming one)
     {
-        Spot At(double seconds) => new(field.X + axes.Time.At(seconds), field.Bottom - axes.Up.At(one.CelsiusAt(seconds)));
+        Spot At(double seconds) => new(field.X + axes.Time.At(seconds), field.Bottom - axes.Up.At(Shown(axes.Units, one.CelsiusAt(seconds))));
         var last = axes.Time.Step * axes.Time.Steps;
         Plot.Curve(plate, [.. Enumerable.Range(0, Points + 1).Select(i => At(last * i / Points))], new Stroke(Ink.Ink, 1.2));
         var reached = At(Settling.Until(NineTenths, one.Constant));
         plate.Circle(reached, 1.8, Look.Solid(Ink.Ink));
         LabelPlacer.Label(plate, $"nine tenths after {Hours(Settling.Until(NineTenths, one.Constant))}", reached, Marks.Small, field);
         var end = At(last);
-        LabelPlacer.Label(plate, plate.Fit($"{one.Name}: {Degrees(one.Settled)}", Marks.Name, Beside - 12), end.By(1, 0), Marks.Name, new Box(field.Right + 2, field.Y - 4, Beside - 4, field.Height + 8));
+        LabelPlacer.Label(plate, plate.Fit($"{one.Name}: {Degrees(axes.Units, one.Settled)}", Marks.Name, Beside - 12), end.By(1, 0), Marks.Name, new Box(field.Right + 2, field.Y - 4, Beside - 4, field.Height + 8));
     }
 
-    private static void Rated(Plate plate, Box field, SpanAxis up, IGrouping<double, UnitHeat> rated)
+    private static void Rated(Plate plate, Box field, (SpanAxis Up, ShownUnit Units) axis, IGrouping<double, UnitHeat> rated)
     {
-        var y = field.Bottom - up.At(rated.Key);
+        var y = field.Bottom - axis.Up.At(Shown(axis.Units, rated.Key));
         plate.Line(new(field.X, y), new(field.Right, y), Stroke.Heavy);
         plate.ReserveLine(new(field.X, y), new(field.Right, y));
         var names = string.Join(", ", rated.Select(unit => unit.Unit.Id));
-        LabelPlacer.Label(plate, plate.Fit($"{names}: rated for {Degrees(rated.Key)} at the inlet", Marks.Small, Width - 20), new(field.X + 8, y), Marks.Small, field.Inset(-2));
+        LabelPlacer.Label(plate, plate.Fit($"{names}: rated for {Degrees(axis.Units, rated.Key)} at the inlet", Marks.Small, Width - 20), new(field.X + 8, y), Marks.Small, field.Inset(-2));
     }
 
     // What was surveyed or read is of a cupboard that has long settled: it stands at the end.
-    private static void AtTheEnd(Plate plate, Box field, SpanAxis up, (string Told, double Celsius, bool Read) one)
+    private static void AtTheEnd(Plate plate, Box field, (SpanAxis Up, ShownUnit Units) axis, (string Told, double Celsius, bool Read) one)
     {
-        var spot = new Spot(field.Right, field.Bottom - up.At(one.Celsius));
+        var spot = new Spot(field.Right, field.Bottom - axis.Up.At(Shown(axis.Units, one.Celsius)));
         if (one.Read)
             plate.Circle(spot, 2.4, new Look(new Stroke(Ink.Ink, 0.9), Ink.Paper));
         else
@@ -88,16 +89,18 @@ public static class WarmingDrawing
         LabelPlacer.Label(plate, plate.Fit(one.Told, Marks.Small, Beside - 12), spot.By(2, 0), Marks.Small, new Box(field.Right + 2, field.Y - 4, Beside - 4, field.Height + 8));
     }
 
-    private static IEnumerable<string> Notes(HeatPlace place, IReadOnlyList<Warming> cases, double from)
+    private static IEnumerable<string> Notes(HeatPlace place, IReadOnlyList<Warming> cases, string from)
     {
-        yield return $"Time constant {string.Join(", ", cases.Select(one => $"{Hours(one.Constant)} in case {one.Name}"))}; {Numbers.Show(Math.Round(place.Load.OrdinaryWatts!.Value, 1), "W")} are left in it in an ordinary hour. The axis begins at {Degrees(from)}, the coolest air outside of these cases.";
+        yield return $"Time constant {string.Join(", ", cases.Select(one => $"{Hours(one.Constant)} in case {one.Name}"))}; {Numbers.Show(Math.Round(place.Load.OrdinaryWatts!.Value, 1), "W")} are left in it in an ordinary hour. The axis begins at {from}, the coolest air outside of these cases.";
         yield return "The mean air; under the roof it is warmer. What walls and equipment take up is an estimate, and with it the time; a reading before nine tenths are there is too low. Dashes at the end: written in the survey. An open circle: measured.";
         var unknown = place.Cases.Where(one => !cases.Any(known => known.Name == one.Name)).Select(one => one.Name).ToList();
         if (unknown.Count > 0)
             yield return $"Not drawn, for the air outside is not known in it: {string.Join(", ", unknown)}.";
     }
 
-    private static string Degrees(double celsius) => Numbers.Show(Math.Round(celsius, 1), "°C");
+    private static string Degrees(ShownUnit units, double celsius) => Numbers.Show(Math.Round(Shown(units, celsius), 1), units.Symbol);
+
+    private static double Shown(ShownUnit units, double celsius) => units.Value(celsius)!.Value;
 
     private static string Hours(double seconds) => seconds < 5400 ? Numbers.Show(Math.Round(seconds / 60), "min") : Numbers.Show(Math.Round(seconds / 3600, 1), "h");
 }

@@ -3,6 +3,7 @@ using Headroom.Documents.Canvas;
 using Headroom.Documents.Drawings.Plates;
 using Headroom.Documents.Papers;
 using Headroom.Domain.Plans;
+using Headroom.Domain.Shown;
 
 namespace Headroom.Documents.Drawings.Choices;
 
@@ -26,10 +27,14 @@ public static class TurningRuler
         var first = input.Turns[0];
         var y = Marks.Notes(plate, new(0.5, 22), Right, [$"Today: {first.Bought}, {Money(first.Total)}."]).Y + 6;
         foreach (var knob in input.Turns.GroupBy(point => point.On))
-            y = Ruler(plate, [.. knob], y) + 14;
+            y = Ruler(plate, [.. knob.Select(point => Shown(point, input.Units.Of(point.Unit)))], y) + 14;
         Marks.Notes(plate, new(0.5, y + 2), Right, ["Heavy: the design of today stays the cheapest. Hatched: another is. Rust: no design keeps every reserve. Dashed: not worked out to the end. Triangle: today's value. Values are found by proving designs and halving the way, not by trying some."]);
         return plate.Finish($"The values at which the cheapest design changes, for {Counted.Of(input.Turns.Select(point => point.On).Distinct().Count(), "thing", "things")} that may change");
     }
+
+    // Values in the units of the paper.
+    private static TurningPoint Shown(TurningPoint point, ShownUnit unit) =>
+        point with { Unit = unit.Symbol, Now = unit.Value(point.Now)!.Value, At = unit.Value(point.At), Looked = unit.Value(point.Looked)!.Value };
 
     private static double Ruler(Plate plate, IReadOnlyList<TurningPoint> points, double y)
     {

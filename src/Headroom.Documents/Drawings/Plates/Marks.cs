@@ -54,11 +54,11 @@ internal static class Marks
     /// <param name="scale">The scale.</param>
     public static void ScaleBar(Plate plate, Spot at, DrawingScale scale)
     {
-        var metres = scale.Ratio switch { <= 10 => 0.2, <= 20 => 0.5, <= 50 => 1, <= 100 => 2, <= 200 => 5, _ => scale.Ratio / 40 };
+        var metres = scale.RoundMetres;
         var length = scale.Points(metres);
         plate.Rect(new Box(at.X, at.Y, length / 2, 3), Look.Solid(Ink.Ink));
         plate.Rect(new Box(at.X + length / 2, at.Y, length / 2, 3), Look.Outline);
-        plate.Text($"{(metres < 1 ? Numbers.Show(metres * 1000, "mm") : Numbers.Show(metres, "m"))}, scale {scale.Written}", at.By(length + 5, 4), Small);
+        plate.Text($"{(metres < 1 && !scale.Imperial ? Numbers.Show(metres * 1000, "mm") : Dimension.OfRoom(metres, new(scale.Imperial)))}, scale {scale.Written}", at.By(length + 5, 4), Small);
     }
 
     /// <summary>An arrow.</summary>

@@ -1,3 +1,4 @@
+using Headroom.Documents.Drawings.Plates;
 using Headroom.Documents.Papers;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Shown;
@@ -34,9 +35,9 @@ internal static class RackNotes
         if ((thing.Body?.Id ?? thing.Kind) is var kind && kind != thing.Id)
             parts.Add(kind);
         if (thing.Depth is { } depth)
-            parts.Add(depth.Written + " deep");
+            parts.Add(Dimension.OfThing(depth.Value.Value, input.Units) + " deep");
         if (thing.Weight is { } weight)
-            parts.Add(weight.Written);
+            parts.Add(Written.InUnits(input, weight.Value.Value, "kg"));
         if (HeatOf(input, thing.Id) is { } heat)
             parts.Add($"leaves {Numbers.Show(Math.Round(heat), "W")}");
         if (thing.Body?.Ears == "loose")

@@ -31,7 +31,7 @@ internal static class RackSide
             plate.Line(new(box.X - before, box.Y), new(box.X - before, box.Bottom), new Stroke(Ink.Ink, 0.6, 3));
         foreach (var place in use.Places)
             Thing(plate, view, place, box);
-        Marks.Across(plate, new(box.X, box.Bottom + 7), box.Width, Numbers.Show(Math.Round(depthMetres * 1000), "mm"));
+        Marks.Across(plate, new(box.X, box.Bottom + 7), box.Width, Dimension.OfThing(depthMetres, view.Input.Units));
         return box.Right + Wall;
     }
 

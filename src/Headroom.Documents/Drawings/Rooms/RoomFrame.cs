@@ -19,9 +19,9 @@ internal sealed record RoomFrame(Size Size, DrawingScale Scale, Box Inside)
     private static readonly Box Room = new(0, 0, 440, 400);
 
     /// <summary>Places a room at the largest scale that fits.</summary>
-    public static RoomFrame Of(Size size)
+    public static RoomFrame Of(Size size, bool imperial = false)
     {
-        var scale = DrawingScale.For(size.Length, size.Width, Room);
+        var scale = DrawingScale.For(size.Length, size.Width, Room, imperial);
         return new RoomFrame(size, scale, new Box(Left, Top, scale.Points(size.Length), scale.Points(size.Width)));
     }
 

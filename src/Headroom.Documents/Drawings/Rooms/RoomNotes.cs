@@ -1,3 +1,4 @@
+using Headroom.Documents.Drawings.Plates;
 using Headroom.Documents.Papers;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Shown;
@@ -13,7 +14,7 @@ internal static class RoomNotes
     /// <summary>The notes.</summary>
     public static IEnumerable<string> Of(PaperInput input, Space space, SoundGrid? grid)
     {
-        yield return Map(space, grid);
+        yield return Map(space, grid, input.Units);
         foreach (var listener in input.Results.Sound.Listeners.Where(one => one.Listener.In == space.Id))
         {
             if (listener.Limit is { } limit)
@@ -27,7 +28,7 @@ internal static class RoomNotes
         foreach (var partition in input.Job.Survey.Partitions)
         {
             if (partition.Beyond(space.Id) is { } beyond)
-                yield return $"{partition.Id} to {beyond}{(partition.Area is { } area ? ", " + area.Written : "")}{(partition.Door is { } door ? $", with a door of {door.Written}" : "")}: on which side it is the survey does not say.";
+                yield return $"{partition.Id} to {beyond}{(partition.Area is { } area ? ", " + Dimension.OfArea(area.Value.Value, input.Units) : "")}{(partition.Door is { } door ? $", with a door of {Dimension.OfArea(door.Value.Value, input.Units)}" : "")}: on which side it is the survey does not say.";
         }
 
         var racks = input.Job.Survey.Racks.Where(rack => rack.In == space.Id && rack.Spot is null).Select(rack => rack.Id).ToList();
@@ -39,11 +40,11 @@ internal static class RoomNotes
         yield return "Walls are not drawn to their thickness.";
     }
 
-    private static string Map(Space space, SoundGrid? grid)
+    private static string Map(Space space, SoundGrid? grid, ShownUnits units)
     {
         if (grid is null)
             return "No sound map: nothing that is heard here is known.";
-        var at = $"{Numbers.Show(Math.Round(grid.Height, 2), "m")} above the floor";
+        var at = $"{Dimension.OfRoom(Math.Round(grid.Height, 2), units)} above the floor";
         var with = space.Background is null ? "equipment alone, for the background is not measured" : "equipment and background together";
         var levels = Contours.Levels(grid);
         return levels.Count > 0

@@ -2,7 +2,6 @@ using Headroom.Documents.Canvas;
 using Headroom.Documents.Drawings.Plates;
 using Headroom.Documents.Papers;
 using Headroom.Domain.Jobs;
-using Headroom.Domain.Shown;
 using Headroom.Engineering.Acoustics;
 
 namespace Headroom.Documents.Drawings.Rooms;
@@ -62,7 +61,7 @@ public static class RoomPlan
         if (input.Job.Survey.Spaces.FirstOrDefault(one => one.Id == id) is not { Size: { } size } space)
             return null;
         var plate = new Plate();
-        var frame = RoomFrame.Of(size.Value);
+        var frame = RoomFrame.Of(size.Value, input.Units.IsImperial);
         var grid = Grid(input, space);
         plate.Text(plate.Fit($"{space.Id}{(space.Kind is { } kind ? $", {kind}" : "")}", Marks.Title, SheetWidth), new(0.5, 9), Marks.Title);
         RoomWalls.Draw(plate, input.Job, space, frame);
@@ -71,8 +70,8 @@ public static class RoomPlan
         if (grid is not null)
             SoundMap.Draw(plate, grid, frame);
         things.Labels();
-        Marks.Across(plate, new(frame.Inside.X, frame.Inside.Bottom + RoomFrame.Wall + 7), frame.Inside.Width, Numbers.Show(size.Value.Length, "m"));
-        Marks.Down(plate, new(frame.Inside.X - RoomFrame.Wall - 10, frame.Inside.Y), frame.Inside.Height, Numbers.Show(size.Value.Width, "m"));
+        Marks.Across(plate, new(frame.Inside.X, frame.Inside.Bottom + RoomFrame.Wall + 7), frame.Inside.Width, Dimension.OfRoom(size.Value.Length, input.Units));
+        Marks.Down(plate, new(frame.Inside.X - RoomFrame.Wall - 10, frame.Inside.Y), frame.Inside.Height, Dimension.OfRoom(size.Value.Width, input.Units));
         Marks.ScaleBar(plate, new(frame.Inside.X, frame.Inside.Bottom + RoomFrame.Wall + 24), frame.Scale);
         return (plate, frame, [.. RoomNotes.Of(input, space, grid), .. things.Unlabelled], $"Plan of {id} to scale{(grid is null ? "" : ", with lines of the same sound level")}");
     }

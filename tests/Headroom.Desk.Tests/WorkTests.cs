@@ -49,6 +49,10 @@ public sealed class WorkTests
         Assert.Contains("no design yet", Words.Of(job), StringComparison.Ordinal);
         await site.Fill(await site.Page("/jobs/fern-office/proposals"), "/jobs/fern-office/proposals", _ => { });
         var page = await site.Done("/jobs/fern-office/proposals");
+        // Cost against sound as a drawing, and the values at which another design becomes the cheapest.
+        Assert.Contains("Cost against sound", page.QuerySelector(".drawing svg")!.TextContent, StringComparison.Ordinal);
+        await site.Fill(await site.Page("/jobs/fern-office/turning"), "/jobs/fern-office/turning", _ => { });
+        Assert.Contains("Where the cheapest design changes", (await site.Done("/jobs/fern-office/turning")).QuerySelector(".drawing svg")!.TextContent, StringComparison.Ordinal);
         var ledger = await site.Fill(page, "/tasks/", fields => fields["name"] = "first");
         Assert.Contains("0 short", Words.Of(ledger), StringComparison.Ordinal);
         Assert.Contains("design first", Words.Of(ledger), StringComparison.OrdinalIgnoreCase);

@@ -12,9 +12,11 @@ internal static class Routes
         JobRoutes.Map(app);
         SheetRoutes.Map(app);
         SurveyRoutes.Map(app);
+        UnitRoutes.Map(app);
         RecordRoutes.Map(app);
         RevisionRoutes.Map(app);
         WorkRoutes.Map(app);
+        YearRoutes.Map(app);
         CatalogueRoutes.Map(app);
         app.MapFallback(http => http.Nothing("such page"));
     }

@@ -21,7 +21,7 @@ public sealed class PageTests
         { DeskSite.Barn + "/proposals", "Let the planner propose" },
         { DeskSite.Barn + "/turning", "Look where the answer changes" },
         { DeskSite.Barn + "/years", "What is due" },
-        { DeskSite.Barn + "/units?design=as-offered", "Choose as-offered" },
+        { DeskSite.Barn + "/units?design=mended", "Choose mended" },
         { DeskSite.Barn + "/units?design=mended&part=uplinks", "as in as-offered" },
         { DeskSite.Barn + "/readings", "expected" },
         { DeskSite.Barn + "/papers", "Handover pack" },

@@ -33,7 +33,7 @@ internal static class SurveyRoutes
             return;
         var table = JobTable.Of(open.Text.Text, Part(visit.Http));
         var columns = TableForm.Columns(table, Usual[table.Path[^1]], visit.Http.Asked("also"));
-        var rows = TableForm.Rows(table);
+        var rows = TableForm.Rows(table, Answers.Number(visit.Http.Asked("rows")));
         var notice = visit.Http.Asked("saved") is { } saved ? visit.Http.Asked("with") is { } with ? $"Saved as revision {saved}. Meanwhile somebody else saved too, and both are kept: {with}" : $"Saved as revision {saved}." : null;
         await Page(visit, open, (table, columns), rows, [], [], notice).ConfigureAwait(false);
     }
@@ -83,7 +83,7 @@ internal static class SurveyRoutes
             new Dictionary<string, object?>
             {
                 ["Head"] = visit.Head(open, "survey", visit.Study(open)), ["Part"] = Part(visit.Http), ["Columns"] = part.Columns, ["More"] = part.Table.Columns.Except(part.Columns).ToList(),
-                ["Rows"] = rows, ["Lists"] = KnownNames.Of(open, Part(visit.Http)), ["Loose"] = loose, ["Clash"] = clash, ["Notice"] = notice,
+                ["Rows"] = rows, ["Lists"] = KnownNames.Of(open, Part(visit.Http)), ["Also"] = visit.Http.Asked("also") ?? "", ["Room"] = Answers.Number(visit.Http.Asked("rows")) ?? 0, ["Loose"] = loose, ["Clash"] = clash, ["Notice"] = notice,
             },
             refused ? clash.Count > 0 ? StatusCodes.Status409Conflict : StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
     }

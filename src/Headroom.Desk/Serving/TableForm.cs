@@ -10,12 +10,17 @@ namespace Headroom.Desk.Serving;
 internal static class TableForm
 {
     private const int NewRows = 3;
+    private const int MostNewRows = 60;
 
     /// <summary>Rows to be filled.</summary>
-    public static IEnumerable<SurveyRow> Empty => Enumerable.Repeat(new SurveyRow("", new Dictionary<string, string>(), true), NewRows);
+    public static IEnumerable<SurveyRow> Empty => Room(NewRows);
 
     /// <summary>The rows as they are written, with some to be filled.</summary>
-    public static List<SurveyRow> Rows(JobTable table) => [.. table.Rows.Select(row => new SurveyRow(row.Name, row.Cells, false) { IsPlain = row.IsPlain, From = row.From }), .. Empty];
+    /// <param name="table">The table.</param>
+    /// <param name="room">For how many rows there is to be room; null for a few.</param>
+    public static List<SurveyRow> Rows(JobTable table, int? room = null) => [.. table.Rows.Select(row => new SurveyRow(row.Name, row.Cells, false) { IsPlain = row.IsPlain, From = row.From }), .. Room(Math.Clamp(room ?? NewRows, NewRows, MostNewRows))];
+
+    private static IEnumerable<SurveyRow> Room(int count) => Enumerable.Repeat(new SurveyRow("", new Dictionary<string, string>(), true), count);
 
     /// <summary>What others saved, with what was typed here in its cells.</summary>
     public static List<SurveyRow> Over(JobTable theirs, List<FieldChange> mine)
@@ -40,10 +45,10 @@ internal static class TableForm
         return [.. rows, .. Empty];
     }
 
-    /// <summary>The columns in which something stands, the usual ones, and one more.</summary>
+    /// <summary>The columns in which something stands, the usual ones, and those asked for, with commas between.</summary>
     public static List<JobColumn> Columns(JobTable table, IEnumerable<string> usual, string? also)
     {
-        var used = table.Rows.SelectMany(row => row.Cells.Keys).Concat(usual).Append(also ?? "").ToHashSet();
+        var used = table.Rows.SelectMany(row => row.Cells.Keys).Concat(usual).Concat((also ?? "").Split(',')).ToHashSet();
         return [.. table.Columns.Where(column => used.Contains(column.Key))];
     }
 
@@ -112,7 +117,7 @@ internal static class TableForm
             var path = outline.PathAt(finding.At);
             var depth = at.Count;
             var row = path.Count > depth && at.SequenceEqual(path.Take(depth)) ? rows.Find(one => one.Name == path[depth]) : null;
-            var column = row is null || path.Count < depth + 2 ? "" : columns.Find(one => one.Key.Replace('-', ' ') == path[depth + 1].Replace('-', ' '))?.Key ?? "";
+            var column = row is null ? "" : path.Count < depth + 2 ? Quoted(finding, row) : columns.Find(one => one.Key.Replace('-', ' ') == path[depth + 1].Replace('-', ' '))?.Key ?? Quoted(finding, row);
             if (row is not null)
                 cells.Add((row, column, $"{finding.Given}; allowed: {finding.Allowed}; {finding.Advice}"));
             else
@@ -121,6 +126,10 @@ internal static class TableForm
 
         return (cells, loose);
     }
+
+    // A finding about a whole row that quotes what one of its cells says belongs to that cell.
+    private static string Quoted(Finding finding, SurveyRow row) =>
+        row.Cells.Where(cell => cell.Value.Length > 0 && finding.Given.Contains($"'{cell.Value.Trim()}'", StringComparison.Ordinal)).Select(cell => cell.Key).ToList() is [var only] ? only : "";
 
     /// <summary>The rows with what is wrong in them.</summary>
     public static List<SurveyRow> Marked(List<SurveyRow> rows, List<(SurveyRow Row, string Column, string Said)> slips) =>

@@ -62,7 +62,7 @@ internal static class UnitRoutes
         return visit.Http.Page<UnitsPage>(
             new Dictionary<string, object?>
             {
-                ["Head"] = head with { Design = design }, ["Part"] = Part(visit.Http), ["Model"] = model, ["Chosen"] = open.Read?.Chosen, ["Refused"] = refused,
+                ["Head"] = head with { Design = design }, ["Part"] = Part(visit.Http), ["Also"] = visit.Http.Asked("also") ?? "", ["Model"] = model, ["Chosen"] = open.Read?.Chosen, ["Refused"] = refused,
                 ["Like"] = open.Read?.Designs.FirstOrDefault(one => one.Id == design)?.Like, ["Switches"] = KnownNames.Of(open, "switches").GetValueOrDefault("model") ?? [],
             },
             model is { Clash.Count: > 0 } ? StatusCodes.Status409Conflict : refused is not null || model is { IsRefused: true } ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);

@@ -20,6 +20,7 @@ public sealed class PageTests
         { DeskSite.Barn + "/remedies", "Look for remedies" },
         { DeskSite.Barn + "/proposals", "Let the planner propose" },
         { DeskSite.Barn + "/turning", "Look where the answer changes" },
+        { DeskSite.Barn + "/enquiry", "Write the note" },
         { DeskSite.Barn + "/years", "What is due" },
         { DeskSite.Barn + "/units?design=mended", "Choose mended" },
         { DeskSite.Barn + "/units?design=mended&part=uplinks", "as in as-offered" },

@@ -17,6 +17,7 @@ internal static class Routes
         RevisionRoutes.Map(app);
         WorkRoutes.Map(app);
         YearRoutes.Map(app);
+        EnquiryRoutes.Map(app);
         CatalogueRoutes.Map(app);
         app.MapFallback(http => http.Nothing("such page"));
     }

@@ -44,7 +44,8 @@ internal static class WorkRoutes
         app.MapPost("/tasks/{task:long}/take", (RequestDelegate)(http => Take(new Visit(http))));
     }
 
-    private static async Task Begin(Visit visit, string path, string kind)
+    /// <summary>Begins long work, and leads to the page that tells of it.</summary>
+    public static async Task Begin(Visit visit, string path, string kind)
     {
         var form = await visit.Http.Request.ReadFormAsync(visit.Http.RequestAborted).ConfigureAwait(false);
         if (visit.Shelf.Open(visit.JobId) is not { } open)
@@ -55,7 +56,7 @@ internal static class WorkRoutes
 
         var design = form["design"].ToString() is { Length: > 0 } given ? given : null;
         var papers = form["paper"].OfType<string>().Where(id => PaperList.Find(id) is not null).ToList();
-        if (open.Sound is null || (kind is not ("plan" or "turn") && visit.Shelf.Study(open, design) is null))
+        if (open.Sound is null || (kind is not ("plan" or "turn" or "enquiry") && visit.Shelf.Study(open, design) is null))
         {
             await visit.Http.Refuse(StatusCodes.Status422UnprocessableEntity, "The job cannot be worked with as it is.", "See its ledger for why.", [.. open.Errors]).ConfigureAwait(false);
             return;
@@ -102,7 +103,8 @@ internal static class WorkRoutes
         ? visit.Http.Send(paper.Name, "application/pdf", bytes)
         : visit.Http.Nothing("such paper of the job");
 
-    private static TaskModel? Model(StoredTask? task)
+    /// <summary>A task as pages show it; null for none.</summary>
+    public static TaskModel? Model(StoredTask? task)
     {
         if (task is null)
             return null;

@@ -23,7 +23,7 @@ public sealed record SheetHead(string Id, string Name, int Sheet, string Design,
     public static IReadOnlyList<(string Sheet, string Path, string Name)> Parts { get; } =
     [
         ("designs", "designs", "side by side"), ("designs", "units", "units"),
-        ("proposals", "proposals", "designs to choose between"), ("proposals", "turning", "where the answer changes"), ("proposals", "years", "the years"),
+        ("proposals", "proposals", "designs to choose between"), ("proposals", "turning", "where the answer changes"), ("proposals", "years", "the years"), ("proposals", "enquiry", "price range and enquiry note"),
     ];
 
     /// <summary>The end of the address of the part that is shown.</summary>

@@ -114,32 +114,28 @@ internal static class UnitRoutes
         await Page(visit, last, model with { Rows = part == JobTable.Links ? rows : TableForm.Over(theirs, changes), Clash = clash.Conflicts }, null).ConfigureAwait(false);
     }
 
-    // Links are a list: one that is changed is exchanged, and a list that is taken over is written anew as a whole.
+    // Links are one value: when one of them is changed, all are written.
     private static (List<FieldChange> Changes, List<(SurveyRow Row, string Column, string Said)> Slips) LinkChanges(List<SurveyRow> rows, JobTable table)
     {
-        var changes = new List<FieldChange>();
         var slips = new List<(SurveyRow, string, string)>();
-        var whole = new List<string>();
+        var links = new List<string>();
+        var isOther = false;
         foreach (var row in rows)
         {
             slips.AddRange(row.Cells.SelectMany(cell => FieldText.Of(cell.Value).Findings.Select(finding => (row, cell.Key, $"{finding.Given}; {finding.Advice}"))));
-            var before = table.Rows.FirstOrDefault(one => one.Name == row.Name);
-            var was = before is null ? null : FieldText.Of(table.Columns.Select(column => KeyValuePair.Create(column.Key, before.Cells.GetValueOrDefault(column.Key) ?? ""))).Value;
-            var kept = (before?.Cells ?? new Dictionary<string, string>()).Where(cell => !row.Cells.ContainsKey(cell.Key)).Concat(row.Cells.Where(cell => cell.Value.Trim().Length > 0));
-            var now = row.Out ? null : FieldText.Of(kept.OrderBy(cell => table.Columns.ToList().FindIndex(column => column.Key == cell.Key))).Value;
-            now = now == "{}" ? null : now;
+            var before = table.Rows.FirstOrDefault(one => one.Name == row.Name)?.Cells ?? new Dictionary<string, string>();
+            var was = Link(table, key => before.GetValueOrDefault(key));
+            var now = row.Out ? null : Link(table, key => row.Cells.TryGetValue(key, out var typed) ? typed : before.GetValueOrDefault(key));
+            isOther |= was != now;
             if (now is not null)
-                whole.Add(now);
-            if (was != now)
-                changes.Add(new([.. table.Path, FieldChange.Item], was, now));
+                links.Add(now);
         }
 
-        if (slips.Count > 0 || changes.Count == 0)
-            return (changes, slips);
-        if (table.AllFrom is not null || whole.Count == 0)
-            changes = [new(table.Path, "", whole.Count > 0 ? $"[{string.Join(", ", whole)}]" : table.AllFrom is null ? null : "none")];
-        return (changes, slips);
+        return (slips.Count > 0 || !isOther ? [] : [new(table.Path, "", links.Count > 0 ? $"[{string.Join(", ", links)}]" : "none")], slips);
     }
+
+    private static string? Link(JobTable table, Func<string, string?> cell) =>
+        FieldText.Of(table.Columns.Select(column => KeyValuePair.Create(column.Key, cell(column.Key) ?? ""))).Value is { } link && link != "{}" ? link : null;
 
     private static async Task Begin(Visit visit)
     {

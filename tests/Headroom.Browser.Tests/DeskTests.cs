@@ -6,7 +6,7 @@ namespace Headroom.Browser.Tests;
 
 public sealed class DeskTests(Browser browser) : IClassFixture<Browser>
 {
-    private static readonly string[] Addresses = ["/", "/new", "/catalogue?kind=fans", Visit.Barn, Visit.Barn + "/entry?id=power/sw-1/watts", Visit.Barn + "/survey", Visit.Barn + "/survey?part=spaces", Visit.Barn + "/designs", Visit.Barn + "/drawings", Visit.Barn + "/drawings/rooms", Visit.Barn + "/drawings/ports", Visit.Barn + "/drawings/restart", Visit.Barn + "/remedies", Visit.Barn + "/proposals", Visit.Barn + "/readings", Visit.Barn + "/papers", Visit.Barn + "/revisions?a=1&b=1"];
+    private static readonly string[] Addresses = ["/", "/new", "/catalogue?kind=fans", Visit.Barn, Visit.Barn + "/entry?id=power/sw-1/watts", Visit.Barn + "/survey", Visit.Barn + "/survey?part=spaces", Visit.Barn + "/designs", Visit.Barn + "/drawings", Visit.Barn + "/drawings/rooms", Visit.Barn + "/drawings/ports", Visit.Barn + "/drawings/restart", Visit.Barn + "/remedies", Visit.Barn + "/proposals", Visit.Barn + "/turning", Visit.Barn + "/years", Visit.Barn + "/units?design=mended", Visit.Barn + "/readings", Visit.Barn + "/papers", Visit.Barn + "/revisions?a=1&b=1"];
 
     // From nothing to papers: a person who never saw it goes by what the pages say.
     [Theory, InlineData(1240, true), InlineData(390, true), InlineData(1240, false)]

@@ -47,8 +47,21 @@ public sealed class WorkTests
         await using var site = await DeskSite.Open();
         var job = await site.Fill(await site.Page("/new"), "/new", fields => (fields["name"], fields["people"], fields["phones"], fields["points"], fields["listener"]) = ("Fern: Office", "4", "3", "1", "the front desk"));
         Assert.Contains("no design yet", Words.Of(job), StringComparison.Ordinal);
+        await site.Fill(await site.Page("/jobs/fern-office/enquiry"), "/jobs/fern-office/enquiry", _ => { });
+        var note = Words.Of(await site.Done("/jobs/fern-office/enquiry"));
+        // No rates are at hand, so what work and cables come to is not known, and is not left out in silence.
+        Assert.Matches("At least [0-9 ]+ to [0-9 ]+ EUR, and how much more is not known", note);
+        Assert.Contains("not in it: work, cables, panels", note, StringComparison.Ordinal);
+        Assert.Contains("must not hear it: the front desk, at most 40 dB(A)", note, StringComparison.Ordinal);
+        Assert.Contains("Who decides, and who pays?", note, StringComparison.Ordinal);
+        using var text = await site.Get("/jobs/fern-office/enquiry.txt");
+        Assert.Equal("attachment", text.Content.Headers.ContentDisposition!.DispositionType);
         await site.Fill(await site.Page("/jobs/fern-office/proposals"), "/jobs/fern-office/proposals", _ => { });
         var page = await site.Done("/jobs/fern-office/proposals");
+        // Cost against sound as a drawing, and the values at which another design becomes the cheapest.
+        Assert.Contains("Cost against sound", page.QuerySelector(".drawing svg")!.TextContent, StringComparison.Ordinal);
+        await site.Fill(await site.Page("/jobs/fern-office/turning"), "/jobs/fern-office/turning", _ => { });
+        Assert.Contains("Where the cheapest design changes", (await site.Done("/jobs/fern-office/turning")).QuerySelector(".drawing svg")!.TextContent, StringComparison.Ordinal);
         var ledger = await site.Fill(page, "/tasks/", fields => fields["name"] = "first");
         Assert.Contains("0 short", Words.Of(ledger), StringComparison.Ordinal);
         Assert.Contains("design first", Words.Of(ledger), StringComparison.OrdinalIgnoreCase);

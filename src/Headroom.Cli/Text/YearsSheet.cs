@@ -17,7 +17,8 @@ internal static class YearsSheet
         var page = new Page(pen);
         page.Paragraph($"{result.Job} · design {result.Design} · {YearWords.Day(result.On)} to {YearWords.Day(result.Years[^1].On)}");
         page.Gap();
-        YearsSummary.Write(page, result);
+        foreach (var paragraph in YearWords.Paragraphs(result, "'headroom study' tells them"))
+            page.Paragraph(paragraph);
         WriteYears(page, result);
         WriteTurns(page, result, units);
         WriteDues(page, result);

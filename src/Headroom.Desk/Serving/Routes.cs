@@ -13,9 +13,12 @@ internal static class Routes
         SheetRoutes.Map(app);
         MoveRoutes.Map(app);
         SurveyRoutes.Map(app);
+        UnitRoutes.Map(app);
         RecordRoutes.Map(app);
         RevisionRoutes.Map(app);
         WorkRoutes.Map(app);
+        YearRoutes.Map(app);
+        EnquiryRoutes.Map(app);
         CatalogueRoutes.Map(app);
         app.MapFallback(http => http.Nothing("such page"));
     }

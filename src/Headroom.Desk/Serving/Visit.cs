@@ -53,13 +53,14 @@ internal sealed class Visit(HttpContext http)
 
     /// <summary>What stands at the head of a sheet.</summary>
     /// <param name="open">The job.</param>
-    /// <param name="path">The end of the address of the sheet.</param>
+    /// <param name="path">The end of the address of the sheet, or of a part of it.</param>
     /// <param name="studied">The design shown; null for none.</param>
     public SheetHead Head(OpenJob open, string path, StudiedDesign? studied)
     {
-        var number = SheetHead.Sheets.Select((sheet, at) => (sheet.Path, Number: at + 1)).First(sheet => sheet.Path == path).Number;
+        var sheetPath = SheetHead.Parts.FirstOrDefault(part => part.Path == path).Sheet ?? path;
+        var number = SheetHead.Sheets.Select((sheet, at) => (sheet.Path, Number: at + 1)).First(sheet => sheet.Path == sheetPath).Number;
         var revision = Store.Revisions(open.Stored.Id).FirstOrDefault(one => one.Number == open.Number);
         IReadOnlyList<Design> designs = open.Read?.Designs ?? [];
-        return new(open.Stored.Id, open.Read?.Name ?? open.Stored.Name, number, studied?.Id ?? "", [.. designs.Select(design => design.Id)], open.Number, open.Stored.Head, LedgerModel.Day(Shelf.Today), revision?.By ?? open.Stored.By);
+        return new(open.Stored.Id, open.Read?.Name ?? open.Stored.Name, number, studied?.Id ?? "", [.. designs.Select(design => design.Id)], open.Number, open.Stored.Head, LedgerModel.Day(Shelf.Today), revision?.By ?? open.Stored.By) { Here = path };
     }
 }

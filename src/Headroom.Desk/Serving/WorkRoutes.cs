@@ -24,6 +24,7 @@ internal static class WorkRoutes
     {
         ["remedies"] = ("remedies", "Changes that help what is short or tight: settings, models, places, cables and more. Each is studied with the whole ledger, so that what gets worse elsewhere is told too.", "Look for remedies"),
         ["proposals"] = ("plan", "The planner looks for the cheapest designs that keep every reserve: which switches, where, and what is patched where.", "Let the planner propose"),
+        ["turning"] = ("turn", "At which value of a draw, a price, a count or a reserve another design becomes the cheapest. A design that stays right over a long way is one that need not be asked about again.", "Look where the answer changes"),
     };
 
     /// <summary>Makes them answerable.</summary>
@@ -43,7 +44,8 @@ internal static class WorkRoutes
         app.MapPost("/tasks/{task:long}/take", (RequestDelegate)(http => Take(new Visit(http))));
     }
 
-    private static async Task Begin(Visit visit, string path, string kind)
+    /// <summary>Begins long work, and leads to the page that tells of it.</summary>
+    public static async Task Begin(Visit visit, string path, string kind)
     {
         var form = await visit.Http.Request.ReadFormAsync(visit.Http.RequestAborted).ConfigureAwait(false);
         if (visit.Shelf.Open(visit.JobId) is not { } open)
@@ -54,7 +56,7 @@ internal static class WorkRoutes
 
         var design = form["design"].ToString() is { Length: > 0 } given ? given : null;
         var papers = form["paper"].OfType<string>().Where(id => PaperList.Find(id) is not null).ToList();
-        if (open.Sound is null || (kind != "plan" && visit.Shelf.Study(open, design) is null))
+        if (open.Sound is null || (kind is not ("plan" or "turn" or "enquiry") && visit.Shelf.Study(open, design) is null))
         {
             await visit.Http.Refuse(StatusCodes.Status422UnprocessableEntity, "The job cannot be worked with as it is.", "See its ledger for why.", [.. open.Errors]).ConfigureAwait(false);
             return;
@@ -101,7 +103,8 @@ internal static class WorkRoutes
         ? visit.Http.Send(paper.Name, "application/pdf", bytes)
         : visit.Http.Nothing("such paper of the job");
 
-    private static TaskModel? Model(StoredTask? task)
+    /// <summary>A task as pages show it; null for none.</summary>
+    public static TaskModel? Model(StoredTask? task)
     {
         if (task is null)
             return null;
@@ -183,7 +186,7 @@ internal static class WorkRoutes
         await Finds(visit, PathOf(task.Kind), refused, StatusCodes.Status422UnprocessableEntity).ConfigureAwait(false);
     }
 
-    private static string PathOf(string kind) => kind == "plan" ? "proposals" : kind;
+    private static string PathOf(string kind) => Searches.FirstOrDefault(search => search.Value.Kind == kind).Key ?? kind;
 
     private static long Number(Visit visit, string part) => long.Parse((string)visit.Http.Request.RouteValues[part]!, CultureInfo.InvariantCulture);
 }

@@ -19,6 +19,16 @@ public sealed record SheetHead(string Id, string Name, int Sheet, string Design,
         ("proposals", "Proposals"), ("readings", "Readings"), ("papers", "Papers"), ("revisions", "Revisions"),
     ];
 
+    /// <summary>The parts of sheets that have several: the sheet, the end of the address of the part, and its name.</summary>
+    public static IReadOnlyList<(string Sheet, string Path, string Name)> Parts { get; } =
+    [
+        ("designs", "designs", "side by side"), ("designs", "units", "units"),
+        ("proposals", "proposals", "designs to choose between"), ("proposals", "turning", "where the answer changes"), ("proposals", "years", "the years"), ("proposals", "enquiry", "price range and enquiry note"),
+    ];
+
+    /// <summary>The end of the address of the part that is shown.</summary>
+    public string Here { get; init; } = "";
+
     /// <summary>The address of a sheet, with the design shown.</summary>
     /// <param name="path">The end of the address.</param>
     /// <param name="more">Further parts of the query.</param>

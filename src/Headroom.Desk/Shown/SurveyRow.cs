@@ -9,6 +9,9 @@ public sealed record SurveyRow(string Name, IReadOnlyDictionary<string, string> 
     /// <summary>True when each of its keys can be changed here.</summary>
     public bool IsPlain { get; init; } = true;
 
+    /// <summary>The design it is taken over from; null when it is written where it is shown.</summary>
+    public string? From { get; init; }
+
     /// <summary>True when it is to be taken out.</summary>
     public bool Out { get; init; }
 

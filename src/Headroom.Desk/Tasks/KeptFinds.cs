@@ -7,6 +7,9 @@ namespace Headroom.Desk.Tasks;
 /// <param name="Finds">What was found, best first.</param>
 public sealed record KeptFinds(IReadOnlyList<string> Said, IReadOnlyList<KeptRemedy> Finds)
 {
+    /// <summary>Drawings of what was found; empty for none.</summary>
+    public IReadOnlyList<KeptDrawing> Drawings { get; init; } = [];
+
     /// <summary>As bytes.</summary>
     public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(this);
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Headroom.Desk.Work;
+using Headroom.Documents.Canvas;
+using Headroom.Documents.Drawings.Choices;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Plans;
 using Headroom.Domain.Shown;
@@ -47,8 +49,11 @@ internal sealed class PlanWork(JobShelf shelf) : IDeskWork
             $"{proposal.Ledger.Count(Verdict.Short)} short, {proposal.Ledger.Count(Verdict.Tight)} tight, {proposal.Ledger.Count(Verdict.Unknown)} unknown",
             [],
             proposal.Design.Id,
-            WholeDesignText.Of(proposal.Design, like is { Fittings.Count: > 0 } ? like : null)))]).ToBytes();
+            WholeDesignText.Of(proposal.Design, like is { Fittings.Count: > 0 } ? like : null)))]) { Drawings = Drawings(plan) }.ToBytes();
     }
+
+    private static IReadOnlyList<KeptDrawing> Drawings(Plan plan) =>
+        FrontDrawing.Of(plan, null) is { } front ? [new(front.Title, SvgCanvas.Write(front))] : [];
 
     private static IEnumerable<string> Speaks(Proposal proposal)
     {

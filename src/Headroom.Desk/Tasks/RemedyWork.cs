@@ -4,6 +4,7 @@ using Headroom.Desk.Work;
 using Headroom.Domain.Jobs;
 using Headroom.Domain.Ledgers;
 using Headroom.Domain.Shown;
+using Headroom.Engineering;
 using Headroom.Engineering.Differences;
 using Headroom.Engineering.Remedies;
 using Headroom.JobFiles.Editing;
@@ -34,10 +35,11 @@ internal sealed class RemedyWork(JobShelf shelf) : IDeskWork
             said.Add($"{result.NotTried} more were not tried.");
         if (result.Helpless.Count > 0)
             said.Add($"Nothing was found for {string.Join(", ", result.Helpless.Select(entry => entry.Id))}.");
-        return new KeptFinds(said, [.. result.Remedies.Take(Most).Select(remedy => Kept(remedy, studied.Id))]).ToBytes();
+        var whole = Study.DesignOf(studied.Job, studied.Id);
+        return new KeptFinds(said, [.. result.Remedies.Take(Most).Select(remedy => Kept(remedy, (studied.Id, whole)))]).ToBytes();
     }
 
-    private static KeptRemedy Kept(Remedy remedy, string design) => new(
+    private static KeptRemedy Kept(Remedy remedy, (string Id, Design? Whole) design) => new(
         remedy.Kind,
         remedy.Text,
         Price(remedy.Cost),
@@ -45,8 +47,8 @@ internal sealed class RemedyWork(JobShelf shelf) : IDeskWork
         [.. remedy.Worse.Select(Told), .. remedy.NewlyAmiss.Select(entry => $"{entry.Id}: new, {LedgerInWords.Word(entry.Verdict)}")],
         $"{remedy.After.Count(Verdict.Short)} short, {remedy.After.Count(Verdict.Tight)} tight, {remedy.After.Count(Verdict.Unknown)} unknown",
         [.. remedy.Cautions.Select(LedgerModel.Caution)],
-        $"{design}-mended",
-        Written(remedy.Change));
+        $"{design.Id}-mended",
+        DesignText.CanWrite(remedy.Change, design.Whole) ? DesignText.Of(remedy.Change, design.Whole) : null);
 
     private static string Told(EntryChange change)
     {
@@ -55,9 +57,6 @@ internal sealed class RemedyWork(JobShelf shelf) : IDeskWork
         var figures = change.Before.Unit == change.After.Unit && change.Moved is not null ? $", left {Numbers.WithUnit(left[1], unit.Between)}, was {left[0]}" : "";
         return $"{change.After.Id}: {LedgerInWords.Word(change.After.Verdict)}, was {LedgerInWords.Word(change.Before.Verdict)}{figures}";
     }
-
-    // A design that takes something away has no text of its own.
-    private static string? Written(Design change) => change.Removed.Count > 0 || change.Fittings.Count > 0 ? null : DesignText.Of(change);
 
     private static string Price(RemedyCost cost) => cost.Amount switch
     {

@@ -13,7 +13,7 @@ internal sealed class TaskRunner(JobStore store, JobShelf shelf) : BackgroundSer
 
     private readonly string _owner = Guid.NewGuid().ToString("N");
     private readonly SemaphoreSlim _asked = new(0);
-    private readonly IReadOnlyList<IDeskWork> _works = [new PaperWork(store, shelf), new RemedyWork(shelf), new PlanWork(shelf)];
+    private readonly IReadOnlyList<IDeskWork> _works = [new PaperWork(store, shelf), new RemedyWork(shelf), new PlanWork(shelf), new TurnWork(shelf), new EnquiryWork(shelf)];
 
     /// <summary>Asks for work.</summary>
     /// <returns>The number of the task.</returns>

@@ -9,7 +9,7 @@ namespace Headroom.JobFiles.Changes;
 /// <param name="Path">The keys that lead to it.</param>
 /// <param name="Columns">The keys of its rows.</param>
 /// <param name="Rows">The rows, in the order written.</param>
-public sealed record JobTable(IReadOnlyList<string> Path, IReadOnlyList<JobColumn> Columns, IReadOnlyList<JobRow> Rows)
+public sealed partial record JobTable(IReadOnlyList<string> Path, IReadOnlyList<JobColumn> Columns, IReadOnlyList<JobRow> Rows)
 {
     /// <summary>The parts of a survey that can be shown so.</summary>
     public static IReadOnlyList<string> Parts { get; } = ["drops", "endpoints", "spaces", "listeners", "racks", "pathways"];

@@ -21,13 +21,19 @@ public static class FrontDrawing
     /// <summary>Draws the front.</summary>
     /// <param name="input">The studied design, with its plan.</param>
     /// <returns>The drawing; null when nothing was planned or no design is possible.</returns>
-    public static Picture? Of(PaperInput input)
+    public static Picture? Of(PaperInput input) => input.Plan is { } plan ? Of(plan, input.Results.Money?.Currency) : null;
+
+    /// <summary>Draws the front of a job that may have no design yet.</summary>
+    /// <param name="plan">What was planned.</param>
+    /// <param name="other">The currency of the offer where no proposal says one; null when not known.</param>
+    /// <returns>The drawing; null when no design is possible.</returns>
+    public static Picture? Of(Plan plan, string? other)
     {
-        if (input.Plan is not { Front.Count: > 0 } plan)
+        if (plan.Front.Count == 0)
             return null;
         var plate = new Plate();
         plate.Text("Cost against sound", new(0.5, 9), Marks.Title);
-        var currency = plan.Proposals.Select(proposal => proposal.Cost.Currency).FirstOrDefault() ?? input.Results.Money?.Currency ?? "";
+        var currency = plan.Proposals.Select(proposal => proposal.Cost.Currency).FirstOrDefault() ?? other ?? "";
         var bottom = Points(plate, plan, currency);
         List(plate, plan, currency, bottom + 18);
         Marks.Notes(plate, new(0.5, plate.Bottom + 14), Right, Notes(plan));

@@ -18,18 +18,24 @@ public static class TurningRuler
     /// <summary>Draws a ruler for each thing that was turned.</summary>
     /// <param name="input">The studied design, with its turning points.</param>
     /// <returns>The drawing; null when nothing was turned.</returns>
-    public static Picture? Of(PaperInput input)
+    public static Picture? Of(PaperInput input) => Of(input.Turns, input.Units);
+
+    /// <summary>Draws a ruler for each thing that was turned, of a job that may have no design yet.</summary>
+    /// <param name="turns">The turning points.</param>
+    /// <param name="units">The units values are shown in.</param>
+    /// <returns>The drawing; null when nothing was turned.</returns>
+    public static Picture? Of(IReadOnlyList<TurningPoint> turns, ShownUnits units)
     {
-        if (input.Turns.Count == 0)
+        if (turns.Count == 0)
             return null;
         var plate = new Plate();
         plate.Text("Where the cheapest design changes", new(0.5, 9), Marks.Title);
-        var first = input.Turns[0];
+        var first = turns[0];
         var y = Marks.Notes(plate, new(0.5, 22), Right, [$"Today: {first.Bought}, {Money(first.Total)}."]).Y + 6;
-        foreach (var knob in input.Turns.GroupBy(point => point.On))
-            y = Ruler(plate, [.. knob.Select(point => Shown(point, input.Units.Of(point.Unit)))], y) + 14;
+        foreach (var knob in turns.GroupBy(point => point.On))
+            y = Ruler(plate, [.. knob.Select(point => Shown(point, units.Of(point.Unit)))], y) + 14;
         Marks.Notes(plate, new(0.5, y + 2), Right, ["Heavy: the design of today stays the cheapest. Hatched: another is. Rust: no design keeps every reserve. Dashed: not worked out to the end. Triangle: today's value. Values are found by proving designs and halving the way, not by trying some."]);
-        return plate.Finish($"The values at which the cheapest design changes, for {Counted.Of(input.Turns.Select(point => point.On).Distinct().Count(), "thing", "things")} that may change");
+        return plate.Finish($"The values at which the cheapest design changes, for {Counted.Of(turns.Select(point => point.On).Distinct().Count(), "thing", "things")} that may change");
     }
 
     // Values in the units of the paper.

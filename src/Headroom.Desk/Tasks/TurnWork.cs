@@ -1,3 +1,4 @@
+using Headroom.Domain.Shown;
 using Headroom.Desk.Work;
 using Headroom.Documents.Canvas;
 using Headroom.Documents.Drawings.Choices;

@@ -28,6 +28,22 @@ public sealed class WorkTests
     }
 
     [Fact]
+    public async Task The_firm_in_the_data_folder_stands_on_papers_and_what_is_wrong_with_its_file_is_said()
+    {
+        await using var site = await DeskSite.WithBarn();
+        var file = Path.Combine(site.Folder, "firm.yaml");
+        await File.WriteAllTextAsync(file, "firm: 1\nname: Reed & Daughters\ncurrency: {letters: GPB}\nadress: [Mill Lane 3]\n", TestContext.Current.CancellationToken);
+        Assert.Contains("firm.yaml:4:1", Words.Of(await site.Page("/")), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, "firm: 1\nname: Reed & Daughters\n", TestContext.Current.CancellationToken);
+        File.SetLastWriteTimeUtc(file, DateTime.UtcNow.AddMinutes(1));
+        await site.Fill(await site.Page(DeskSite.Barn + "/papers"), DeskSite.Barn + "/papers", fields => fields["paper"] = "limits");
+        var page = await site.Done(DeskSite.Barn + "/papers");
+        using var made = await site.Get(page.QuerySelector($"a[href^='{DeskSite.Barn}/papers/']")!.GetAttribute("href")!);
+        using var paper = PdfDocument.Open(await made.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
+        Assert.Contains("Reed & Daughters", paper.GetPage(1).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_remedy_is_found_and_put_into_the_job_once()
     {
         await using var site = await DeskSite.WithBarn();

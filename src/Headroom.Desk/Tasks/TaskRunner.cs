@@ -5,7 +5,7 @@ using Microsoft.Extensions.Hosting;
 namespace Headroom.Desk.Tasks;
 
 /// <summary>Does long work one after another, tells how far it is, and stops when somebody wants it. What a process left undone the next one takes up.</summary>
-internal sealed class TaskRunner(JobStore store, JobShelf shelf) : BackgroundService
+internal sealed class TaskRunner(JobStore store, JobShelf shelf, ModelShelf models) : BackgroundService
 {
     private static readonly TimeSpan Silent = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan Rest = TimeSpan.FromSeconds(5);
@@ -13,7 +13,7 @@ internal sealed class TaskRunner(JobStore store, JobShelf shelf) : BackgroundSer
 
     private readonly string _owner = Guid.NewGuid().ToString("N");
     private readonly SemaphoreSlim _asked = new(0);
-    private readonly IReadOnlyList<IDeskWork> _works = [new PaperWork(store, shelf), new RemedyWork(shelf), new PlanWork(shelf), new TurnWork(shelf), new EnquiryWork(shelf)];
+    private readonly IReadOnlyList<IDeskWork> _works = [new PaperWork(store, shelf, models), new RemedyWork(shelf), new PlanWork(shelf), new TurnWork(shelf), new EnquiryWork(shelf)];
 
     /// <summary>Asks for work.</summary>
     /// <returns>The number of the task.</returns>

@@ -1,5 +1,7 @@
+using Headroom.Documents.Papers;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Findings;
+using Headroom.Domain.Firms;
 using Headroom.JobFiles;
 
 namespace Headroom.Desk.Work;
@@ -13,9 +15,12 @@ internal sealed class ModelShelf(DeskSettings settings)
     /// <summary>The firm's own rates, in the data folder.</summary>
     public const string OwnRates = "rates.yaml";
 
+    /// <summary>The firm itself, for the head of papers, in the data folder.</summary>
+    public const string OwnFirm = "firm.yaml";
+
     private readonly Lock _door = new();
     private ModelsAtHand? _read;
-    private (DateTime, DateTime) _seen;
+    private (DateTime, DateTime, DateTime) _seen;
 
     /// <summary>What is at hand now; read again when a file of the firm's was changed.</summary>
     public ModelsAtHand Now
@@ -24,7 +29,7 @@ internal sealed class ModelShelf(DeskSettings settings)
         {
             lock (_door)
             {
-                var seen = (TimeOf(OwnModels), TimeOf(OwnRates));
+                var seen = (TimeOf(OwnModels), TimeOf(OwnRates), TimeOf(OwnFirm));
                 if (_read is null || seen != _seen)
                     (_read, _seen) = (Read(), seen);
                 return _read;
@@ -53,7 +58,21 @@ internal sealed class ModelShelf(DeskSettings settings)
             rates = read.Value;
         }
 
-        return new(models, rates, text, File.Exists(PathOf(OwnRates)) ? TextOf([PathOf(OwnRates)]) : "", findings);
+        return new(models, rates, text, File.Exists(PathOf(OwnRates)) ? TextOf([PathOf(OwnRates)]) : "", findings) { Firm = FirmOf(findings) };
+    }
+
+    private Firm? FirmOf(List<Finding> findings)
+    {
+        if (!File.Exists(PathOf(OwnFirm)))
+            return null;
+        var read = FirmFile.Read(PathOf(OwnFirm));
+        findings.AddRange(read.Findings.Where(IsError).Select(finding => finding with { At = finding.At with { File = OwnFirm } }));
+        if (!read.Ok)
+            return null;
+        if (FirmOnPapers.Complaint(read.Value!) is not { } complaint)
+            return read.Value;
+        findings.Add(new(Severity.Error, FirmFile.CodePrefix + "050", new(OwnFirm, 1, 1), $"the picture cannot be drawn: {complaint}", "an ordinary PNG or SVG", "save it again as an ordinary PNG"));
+        return null;
     }
 
     private string PathOf(string name) => Path.Combine(settings.Place.Folder, name);

@@ -10,10 +10,13 @@ internal static class Shares
     private const int Most = 8;
 
     /// <summary>Makes one thing of each of a list, in its order.</summary>
-    public static TTo[] Map<TFrom, TTo>(IReadOnlyList<TFrom> from, Func<TFrom, TTo> make)
+    public static TTo[] Map<TFrom, TTo>(IReadOnlyList<TFrom> from, Func<TFrom, TTo> make) => Map(from, from.Count, make);
+
+    /// <summary>The same where each of the list stands for several things, such as a switch for its ports.</summary>
+    public static TTo[] Map<TFrom, TTo>(IReadOnlyList<TFrom> from, int things, Func<TFrom, TTo> make)
     {
         var made = new TTo[from.Count];
-        Each(from.Count, (_, first, end) =>
+        Each(from.Count, Count(things), (_, first, end) =>
         {
             for (var i = first; i < end; i++)
                 made[i] = make(from[i]);
@@ -22,17 +25,20 @@ internal static class Shares
     }
 
     /// <summary>Adds what comes of each of a list to another, in its order.</summary>
-    public static void Gather<TFrom, TTo>(List<TTo> to, IReadOnlyList<TFrom> from, Action<List<TTo>, TFrom> add)
+    public static void Gather<TFrom, TTo>(List<TTo> to, IReadOnlyList<TFrom> from, Action<List<TTo>, TFrom> add) => Gather(to, from, from.Count, add);
+
+    /// <summary>The same where each of the list stands for several things.</summary>
+    public static void Gather<TFrom, TTo>(List<TTo> to, IReadOnlyList<TFrom> from, int things, Action<List<TTo>, TFrom> add)
     {
-        if (from.Count < Worth)
+        if (things < Worth || from.Count < Most)
         {
             for (var i = 0; i < from.Count; i++)
                 add(to, from[i]);
             return;
         }
 
-        var parts = new List<TTo>[Count(from.Count)];
-        Each(from.Count, (share, first, end) =>
+        var parts = new List<TTo>[Most];
+        Each(from.Count, Most, (share, first, end) =>
         {
             var own = parts[share] = new List<TTo>((end - first) * 4);
             for (var i = first; i < end; i++)
@@ -65,9 +71,19 @@ internal static class Shares
     }
 
     /// <summary>Works on a number of things by shares: called with the number of the share, its first and the one behind its last.</summary>
-    public static void Each(int count, Action<int, int, int> work)
+    public static void Each(int count, Action<int, int, int> work) => Each(count, Count(count), work);
+
+    /// <summary>Makes two things that need nothing of each other, side by side where there are many things in them.</summary>
+    public static (TOne One, TOther Other) Both<TOne, TOther>(int things, Func<TOne> one, Func<TOther> other)
     {
-        var shares = Count(count);
+        if (things < Worth)
+            return (one(), other());
+        var beside = Task.Run(other);
+        return (one(), beside.GetAwaiter().GetResult());
+    }
+
+    private static void Each(int count, int shares, Action<int, int, int> work)
+    {
         if (shares == 1)
             work(0, 0, count);
         else

@@ -47,6 +47,9 @@ public static class Study
         var power = results.Power;
         if (draft.Wants(PowerLedger.Discipline))
             draft.Add(PowerLedger.Entries(power), () => new PowerExpectations(power), () => PowerFigures.Of(power), () => PowerAnswers.Of(power));
+        // The two that take longest on a large site, and need nothing of each other.
+        if (draft.Wants(CablingLedger.Discipline) && draft.Wants(TrafficLedger.Discipline))
+            Shares.Both(results.Bound.Endpoints.Count, () => results.Cabling, () => results.Traffic);
         AddBuilding(draft, results);
         AddService(draft, results);
         AddOffice(draft, results);

@@ -22,9 +22,8 @@ public static class Binder
         var injectors = design.Injectors
             .Select(placed => new BoundInjector(placed, Find(catalogue.Injectors, placed.Model, placed.Id), SpaceOf(placed.Standing, racks)))
             .ToList();
-        var ports = new PortAssigner(switches, injectors, design);
-        var runs = Runs(job, catalogue);
-        var endpoints = Endpoints(job, catalogue, ports, runs);
+        var (ports, (runs, byDrop)) = Shares.Both(design.Patch.Count, () => new PortAssigner(switches, injectors, design), () => Runs(job, catalogue));
+        var endpoints = Endpoints(job, catalogue, ports, byDrop);
         return new BoundDesign(job, catalogue, design, switches, injectors, endpoints, ports.Loose(endpoints)) { Runs = runs };
     }
 
@@ -41,17 +40,18 @@ public static class Binder
         return new BoundSwitch(placed, model, supply, setting, SpaceOf(placed.Standing, racks));
     }
 
-    private static BoundRun[] Runs(Job job, Catalogue catalogue)
+    private static (BoundRun[] Runs, Dictionary<string, BoundRun> ByDrop) Runs(Job job, Catalogue catalogue)
     {
         var binder = new RunBinder(job, catalogue);
-        return Shares.Map(job.Survey.Drops, binder.Bind);
-    }
-
-    private static BoundEndpoint[] Endpoints(Job job, Catalogue catalogue, PortAssigner ports, BoundRun[] runs)
-    {
+        var runs = Shares.Map(job.Survey.Drops, binder.Bind);
         var byDrop = new Dictionary<string, BoundRun>(runs.Length);
         foreach (var run in runs)
             byDrop.TryAdd(run.Drop.Id, run);
+        return (runs, byDrop);
+    }
+
+    private static BoundEndpoint[] Endpoints(Job job, Catalogue catalogue, PortAssigner ports, Dictionary<string, BoundRun> byDrop)
+    {
         var bound = Shares.Map(job.Survey.Endpoints, endpoint =>
         {
             var model = Find(catalogue.Endpoints, endpoint.Model, endpoint.Id);

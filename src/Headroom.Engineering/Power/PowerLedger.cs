@@ -17,8 +17,7 @@ public static class PowerLedger
         var policy = result.Bound.Job.Policy;
         var entries = new List<LedgerEntry>(result.Ports.Count * 4 + result.Switches.Count * 3 + 16);
         var cautions = new PortCautions(result);
-        foreach (var s in result.Switches)
-            entries.AddRange(SwitchEntries.Of(s, result, policy));
+        Shares.Gather(entries, result.Switches, result.Ports.Count, (own, s) => own.AddRange(SwitchEntries.Of(s, result, policy)));
         foreach (var injector in result.Injectors)
             entries.AddRange(InjectorEntries.Of(injector, policy));
         Shares.Gather(entries, result.Ports, (own, port) => AddPort(own, (port, cautions.Of(port)), policy));

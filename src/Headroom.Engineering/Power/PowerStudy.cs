@@ -35,7 +35,7 @@ public static class PowerStudy
         var byUnit = ByUnit(ports);
         return new PowerResult(
             bound, ports, unserved, live,
-            Shares.Map(bound.Switches, s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? [], measured)),
+            Shares.Map(bound.Switches, ports.Length, s => Switch(s, byUnit.GetValueOrDefault(s.Id) ?? [], measured)),
             [.. bound.Injectors.Select(i => Injector(i, byUnit.GetValueOrDefault(i.Id) ?? []))]);
     }
 

@@ -30,6 +30,12 @@ public static class FirmFile
     public static bool Is(string path) =>
         YamlText.ReadFile(path).Value is YamlMap map && map.Find(FirmFields.FormatKey) is not null && map.Find("headroom") is null;
 
+    /// <summary>What is wrong when a firm's picture was read and cannot be drawn.</summary>
+    /// <param name="file">The file of the firm.</param>
+    /// <param name="complaint">Why not.</param>
+    public static Finding NotDrawn(string file, string complaint) => new(
+        Severity.Error, FirmSlips.NoPicture.Code(CodePrefix), new(file, 1, 1), $"the picture it names cannot be drawn: {complaint}", "a PNG, or an SVG of plain shapes", "save it again as an ordinary PNG");
+
     /// <summary>What is wrong when a firm offers in one currency and a job in another; null when they agree or one of them says nothing.</summary>
     /// <param name="firm">The firm.</param>
     /// <param name="currency">The currency of the offer, three letters; null when there is no offer.</param>

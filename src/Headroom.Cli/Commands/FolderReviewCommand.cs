@@ -44,22 +44,12 @@ internal static class FolderReviewCommand
         return FolderReview.Write(jobs, (folder, request.On), on.Firm, on.Size);
     }
 
-    private static ReviewedJob Of((string File, string Name) job, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with, (Firm? Firm, Domain.Shown.ShownUnits Units) shown)
-    {
-        try
+    private static ReviewedJob Of((string File, string Name) job, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with, (Firm? Firm, Domain.Shown.ShownUnits Units) shown) => FolderJob.Work(
+        job.File, with,
+        (read, _) =>
         {
-            var read = JobFolder.HoldsNothing(job.File) ? null : JobFile.Read(job.File, with.Models, with.Rates);
-            if (read is not { Ok: true, Value: { } known })
-                return new(job.Name) { NotWorked = read is null ? "an empty file" : FindingsReport.Counts(read.Findings) };
-            if (DesignChoice.Complaint(known, with.Request) is { } complaint)
-                return new(job.Name) { NotWorked = complaint };
-            var results = Study.Results(known, with.Models, with.Request);
-            return ReviewedJob.Of(job.Name, new PaperInput(known, results, Study.LedgerOf(results, with.Request)) { Request = with.Request, Firm = shown.Firm, Units = shown.Units });
-        }
-        catch (Exception fault) when (fault is not OutOfMemoryException)
-        {
-            // What nobody foresaw in one job is said of that job; the others are worked out.
-            return new(job.Name) { NotWorked = $"a fault of headroom itself ({fault.GetType().Name})" };
-        }
-    }
+            var results = Study.Results(read, with.Models, with.Request);
+            return ReviewedJob.Of(job.Name, new PaperInput(read, results, Study.LedgerOf(results, with.Request)) { Request = with.Request, Firm = shown.Firm, Units = shown.Units });
+        },
+        (_, _, why) => new(job.Name) { NotWorked = why });
 }

@@ -8,7 +8,6 @@ internal static class SumJson
     /// <summary>The name of the shape.</summary>
     public const string Format = "headroom-reckon/1";
 
-    private static readonly ShownUnits Metric = new(imperial: false);
 
     /// <summary>Writes it.</summary>
     public static string Write(AnsweredSum answered) => JsonText.Of(json =>
@@ -16,7 +15,7 @@ internal static class SumJson
         var answer = answered.Answer;
         json.WriteString("format", Format);
         json.WriteString("sum", answered.Sum.Name);
-        json.WriteString("answer", AnsweredSum.Tell(answer.Say, Metric));
+        json.WriteString("answer", AnsweredSum.Tell(answer.Say, ShownUnits.Metric));
         json.WriteBoolean("holds", answer.Holds);
         json.Each("figures", answer.Figures, figure =>
         {
@@ -25,7 +24,7 @@ internal static class SumJson
             json.Number("value", figure.Value);
             json.WriteString("unit", figure.Output.Unit);
         });
-        json.Strings("notes", [.. answer.Notes.Select(note => AnsweredSum.Tell(note, Metric))]);
+        json.Strings("notes", [.. answer.Notes.Select(note => AnsweredSum.Tell(note, ShownUnits.Metric))]);
         json.Each("cautions", answer.Cautions, caution =>
         {
             json.WriteString("code", caution.Code);

@@ -1,4 +1,3 @@
-using Headroom.Cli.Commands;
 using Headroom.Domain.Catalogues;
 using Headroom.Domain.Ledgers;
 using Headroom.Engineering;
@@ -25,26 +24,10 @@ internal static class FolderStudy
         return StudiedFolder.Of(folder, with.Request.On, studied);
     }
 
-    private static StudiedJob Study(StudiedJob job, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with)
-    {
-        try
-        {
-            if (JobFolder.HoldsNothing(job.File))
-                return job with { Findings = 1, NotWorked = "an empty file" };
-            var read = JobFile.Read(job.File, with.Models, with.Rates);
-            job = job with { Job = read.Value?.Name, Findings = read.Findings.Count };
-            if (!read.Ok)
-                return job with { NotWorked = FindingsReport.Counts(read.Findings) };
-            return DesignChoice.Complaint(read.Value!, with.Request) is { } complaint
-                ? job with { NotWorked = complaint }
-                : Told(job, Engineering.Study.Run(read.Value!, with.Models, with.Request));
-        }
-        catch (Exception fault) when (fault is not OutOfMemoryException)
-        {
-            // What nobody foresaw in one job is said of that job; the others are worked out.
-            return job with { NotWorked = $"a fault of headroom itself ({fault.GetType().Name})" };
-        }
-    }
+    private static StudiedJob Study(StudiedJob job, (Catalogue Models, StudyRequest Request, FirmRates? Rates) with) => FolderJob.Work(
+        job.File, with,
+        (read, findings) => Told(job with { Job = read.Name, Findings = findings }, Engineering.Study.Run(read, with.Models, with.Request)),
+        (name, findings, why) => job with { Job = name, Findings = findings, NotWorked = why });
 
     private static StudiedJob Told(StudiedJob job, Ledger ledger) => job with
     {

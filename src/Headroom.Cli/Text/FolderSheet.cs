@@ -46,7 +46,7 @@ internal static class FolderSheet
     {
         if (job.Worst is not { } worst)
             return Columns.Fit("no limit was found", room, pen.Cut);
-        var unit = new ShownUnits(imperial: false).Of(worst.Unit);
+        var unit = ShownUnits.Metric.Of(worst.Unit);
         var left = worst.Left is { } value ? "  " + pen.Plain(Numbers.Show(value, unit.Between)) : "";
         // The discipline is the part of an id that can be done without.
         var id = pen.Plain(worst.Id[(worst.Id.IndexOf('/', StringComparison.Ordinal) + 1)..]);

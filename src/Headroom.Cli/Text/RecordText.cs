@@ -46,7 +46,7 @@ internal sealed class RecordText(string folder, bool opened)
         page.Paragraph(head, Explanation.Indent, Explanation.Indent);
         page.Labelled("formula", working.Formula, Explanation.Indent, Explanation.Label);
         var inputs = working.Inputs.Select(input => input with { Origin = input.Origin.Replace(folder + "/", "", StringComparison.Ordinal) }).ToList();
-        ExplainedWorking.Write(page, working with { Inputs = inputs }, new ExplainRequest("", new ShownUnits(imperial: false)));
+        ExplainedWorking.Write(page, working with { Inputs = inputs }, new ExplainRequest("", ShownUnits.Metric));
         page.Labelled("source", working.Source, Explanation.Indent, Explanation.Label);
     }
 }

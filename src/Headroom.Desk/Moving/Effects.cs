@@ -9,8 +9,6 @@ namespace Headroom.Desk.Moving;
 internal static class Effects
 {
     private const string NotThere = "not there";
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>The entries that read otherwise, those that got worse first.</summary>
     public static IReadOnlyList<EntryEffect> Of(Ledger before, Ledger after)
     {
@@ -38,8 +36,8 @@ internal static class Effects
 
     private static string Figures(LedgerEntry entry)
     {
-        var (asked, there, left) = EntryInWords.Figures(entry, Units);
+        var (asked, there, left) = EntryInWords.Figures(entry, ShownUnits.Metric);
         // Where a question is open the figures are what is known so far.
-        return entry.Left is null ? "not known" : (EntryInWords.Question(entry, Units) is null ? "" : "so far ") + $"{asked} of {there}, {left} left";
+        return entry.Left is null ? "not known" : (EntryInWords.Question(entry, ShownUnits.Metric) is null ? "" : "so far ") + $"{asked} of {there}, {left} left";
     }
 }

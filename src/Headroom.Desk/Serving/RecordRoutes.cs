@@ -14,8 +14,6 @@ namespace Headroom.Desk.Serving;
 /// <summary>Readings and overrulings: shown, and written into the job.</summary>
 internal static class RecordRoutes
 {
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>Makes them answerable.</summary>
     public static void Map(WebApplication app)
     {
@@ -35,8 +33,8 @@ internal static class RecordRoutes
         var studied = visit.Study(open);
         var told = studied?.Ask(one => (List<string>)
         [
-            .. one.Ledger.Entries.SelectMany(entry => entry.Measured).DistinctBy(comparison => (comparison.Reading, comparison.Finding)).Select(comparison => EntryInWords.Tell(comparison, Units)),
-            .. one.Ledger.LooseReadings.Select(loose => $"{EntryInWords.Tell(loose.Reading, Units)}: {loose.Why}"),
+            .. one.Ledger.Entries.SelectMany(entry => entry.Measured).DistinctBy(comparison => (comparison.Reading, comparison.Finding)).Select(comparison => EntryInWords.Tell(comparison, ShownUnits.Metric)),
+            .. one.Ledger.LooseReadings.Select(loose => $"{EntryInWords.Tell(loose.Reading, ShownUnits.Metric)}: {loose.Why}"),
         ]);
         return visit.Http.Page<ReadingsPage>(
             new Dictionary<string, object?> { ["Head"] = visit.Head(open, "readings", studied), ["Told"] = told ?? [], ["Columns"] = JobTable.ReadingColumns, ["Typed"] = typed, ["Findings"] = findings },

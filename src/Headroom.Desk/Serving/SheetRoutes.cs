@@ -18,8 +18,6 @@ internal static class SheetRoutes
 {
     private const string NotThere = "not there";
     private static readonly string[] RestartSheetKinds = ["restart", "discharge"];
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>Makes them answerable.</summary>
     public static void Map(WebApplication app)
     {
@@ -98,7 +96,7 @@ internal static class SheetRoutes
     {
         if (change.Moved is null)
             return "";
-        var unit = Units.Of(change.After.Unit);
+        var unit = ShownUnits.Metric.Of(change.After.Unit);
         var left = Numbers.Together([unit.Difference(change.Before.Left), unit.Difference(change.After.Left)]);
         return $"{left[0]} to {Numbers.WithUnit(left[1], unit.Between)}";
     }

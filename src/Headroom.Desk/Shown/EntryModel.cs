@@ -26,8 +26,6 @@ public sealed record EntryModel(
     IReadOnlyList<(string Label, IReadOnlyList<string> Texts)> Around,
     bool Overruled)
 {
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>Opens an entry or a figure of a ledger; null when there is none of that id.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="id">The id.</param>
@@ -42,13 +40,13 @@ public sealed record EntryModel(
 
     private static EntryModel Of(LedgerEntry entry)
     {
-        var unit = Units.Of(entry.Unit);
+        var unit = ShownUnits.Metric.Of(entry.Unit);
         List<(string, IReadOnlyList<string>)> around =
         [
-            ("holds", [.. entry.Story.Holds(entry).Select(holds => EntryInWords.Tell(holds, entry.Studied, Units))]),
+            ("holds", [.. entry.Story.Holds(entry).Select(holds => EntryInWords.Tell(holds, entry.Studied, ShownUnits.Metric))]),
             .. entry.Beside.GroupBy(row => row.Group).Select(group => (group.Key, (IReadOnlyList<string>)[.. group.Select(row => EntryInWords.Tell(row, unit))])),
             ("mends", [.. entry.Advice.Select(LedgerInWords.Sentence)]),
-            ("measured", [.. entry.Measured.Select(comparison => EntryInWords.Tell(comparison, Units))]),
+            ("measured", [.. entry.Measured.Select(comparison => EntryInWords.Tell(comparison, ShownUnits.Metric))]),
             ("assumed", [.. entry.Assumed.Distinct()]),
             ("take care", [.. entry.Cautions.Select(LedgerModel.Caution)]),
         ];

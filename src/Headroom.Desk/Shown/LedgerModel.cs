@@ -25,8 +25,6 @@ public sealed record LedgerModel(
     private const double BarWidth = 210;
     private const double BarHeight = 15;
 
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>Makes it of a study.</summary>
     internal static LedgerModel Of(StudiedDesign studied)
     {
@@ -55,10 +53,10 @@ public sealed record LedgerModel(
     /// <param name="entry">The entry.</param>
     public static LedgerLine Line(LedgerEntry entry)
     {
-        var (asked, there, left) = EntryInWords.Figures(entry, Units);
-        var question = EntryInWords.Question(entry, Units);
+        var (asked, there, left) = EntryInWords.Figures(entry, ShownUnits.Metric);
+        var question = EntryInWords.Question(entry, ShownUnits.Metric);
         var row = new KeptRow(entry.Id, LedgerInWords.Word(entry.Verdict), entry.Subject, entry.What, asked, there, left, question);
-        var line = new LedgerLine(row, Units.Of(entry.Unit).Symbol, [.. EntryInWords.Remarks(entry, Units)]);
+        var line = new LedgerLine(row, ShownUnits.Metric.Of(entry.Unit).Symbol, [.. EntryInWords.Remarks(entry, ShownUnits.Metric)]);
         return question is null ? line.With(() => Bar(entry, row)) : line;
     }
 
@@ -67,7 +65,7 @@ public sealed record LedgerModel(
 
     private static string Value(Figure figure)
     {
-        var unit = Units.Of(figure.Unit);
+        var unit = ShownUnits.Metric.Of(figure.Unit);
         if (unit.Value(figure.Value) is not { } value)
             return figure.Question ?? "not known";
         return Numbers.WithUnit(unit.Value(figure.UpTo) is { } most ? string.Join("..", Numbers.Together([value, most])) : Numbers.Show(value), unit.Symbol);

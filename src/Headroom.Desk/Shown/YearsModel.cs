@@ -24,8 +24,6 @@ public sealed record YearsModel(
     /// <summary>The verdicts of the counts, in their order.</summary>
     public static IReadOnlyList<Verdict> Order { get; } = [Verdict.Short, Verdict.Tight, Verdict.Unknown, Verdict.Clear];
 
-    private static readonly ShownUnits Units = new(imperial: false);
-
     /// <summary>Makes it of years that were worked out.</summary>
     /// <param name="result">The years.</param>
     /// <param name="now">The ledger of today.</param>
@@ -51,7 +49,7 @@ public sealed record YearsModel(
 
     private static string Left(Turn turn)
     {
-        var unit = Units.Of(turn.Entry.Unit);
+        var unit = ShownUnits.Metric.Of(turn.Entry.Unit);
         if (unit.Difference(turn.Entry.Left) is not { } left)
             return "unknown";
         if (unit.Difference(turn.LeftBefore) is not { } before)

@@ -15,8 +15,6 @@ namespace Headroom.Desk.Tasks;
 internal sealed class RemedyWork(JobShelf shelf) : IDeskWork
 {
     private const int Most = 40;
-    private static readonly ShownUnits Units = new(imperial: false);
-
     public string Kind => "remedies";
 
     public byte[] Do(OpenJob open, WorkAsked asked, WorkPlace at)
@@ -52,7 +50,7 @@ internal sealed class RemedyWork(JobShelf shelf) : IDeskWork
 
     private static string Told(EntryChange change)
     {
-        var unit = Units.Of(change.After.Unit);
+        var unit = ShownUnits.Metric.Of(change.After.Unit);
         var left = Numbers.Together([unit.Difference(change.Before.Left), unit.Difference(change.After.Left)]);
         var figures = change.Before.Unit == change.After.Unit && change.Moved is not null ? $", left {Numbers.WithUnit(left[1], unit.Between)}, was {left[0]}" : "";
         return $"{change.After.Id}: {LedgerInWords.Word(change.After.Verdict)}, was {LedgerInWords.Word(change.Before.Verdict)}{figures}";

@@ -31,6 +31,6 @@ internal sealed class TurnWork(JobShelf shelf) : IDeskWork
         List<string> said = [.. complaints];
         if (complaints.Count == 0)
             said.Add(points.Count == 0 ? "There is no design today that keeps every limit, so there is nothing to turn. The proposals say what clashes." : "Each value is found by proving designs and halving the way, not by trying some.");
-        return new KeptFinds(said, []) { Drawings = TurningRuler.Of(points, new ShownUnits(imperial: false)) is { } ruler ? [new(ruler.Title, SvgCanvas.Write(ruler))] : [] }.ToBytes();
+        return new KeptFinds(said, []) { Drawings = TurningRuler.Of(points, ShownUnits.Metric) is { } ruler ? [new(ruler.Title, SvgCanvas.Write(ruler))] : [] }.ToBytes();
     }
 }

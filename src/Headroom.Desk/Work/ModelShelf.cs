@@ -71,7 +71,7 @@ internal sealed class ModelShelf(DeskSettings settings)
             return null;
         if (FirmOnPapers.Complaint(read.Value!) is not { } complaint)
             return read.Value;
-        findings.Add(new(Severity.Error, FirmFile.CodePrefix + "050", new(OwnFirm, 1, 1), $"the picture cannot be drawn: {complaint}", "an ordinary PNG or SVG", "save it again as an ordinary PNG"));
+        findings.Add(FirmFile.NotDrawn(OwnFirm, complaint));
         return null;
     }
 

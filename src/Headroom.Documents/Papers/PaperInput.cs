@@ -35,7 +35,7 @@ public sealed record PaperInput(Job Job, DesignResults Results, Ledger Ledger)
     public Letterhead? Head => Firm is { } firm ? FirmOnPapers.Head(firm) : null;
 
     /// <summary>The units in which figures are shown.</summary>
-    public ShownUnits Units { get; init; } = new(imperial: false);
+    public ShownUnits Units { get; init; } = ShownUnits.Metric;
 
     /// <summary>The day, as papers write it: as the firm has it, else day, month in letters, year, so that nobody takes one for the other.</summary>
     public string Day => Written.Day(Ledger.On);

@@ -19,6 +19,9 @@ public sealed class ShownUnits(bool imperial)
         (CubicMetresPerHour.Units, "m3/h", "CFM"),
     ];
 
+    /// <summary>Metric, as worked out.</summary>
+    public static ShownUnits Metric { get; } = new(imperial: false);
+
     /// <summary>Whether feet and pounds are shown.</summary>
     public bool IsImperial => imperial;
 

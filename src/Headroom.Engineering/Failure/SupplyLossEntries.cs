@@ -20,33 +20,25 @@ internal static class SupplyLossEntries
 
     private static LedgerEntry Pieces(SupplyLoss unit, Reserve reserve)
     {
-        var limit = unit.Supply is { } supply ? supply.Pieces - 1 : (double?)null;
-        var studied = Judge.Of(1, limit, reserve);
-        var poor = studied is Verdict.Short or Verdict.Tight;
-        return new()
+        var entry = new EntryDraft(FailureLedger.Discipline, unit.Id, "supplies", "supplies it may lose", "supplies", "supplies")
+            .With(1, unit.Supply is { } supply ? supply.Pieces - 1 : null, reserve, new SupplyPiecesStory(unit, reserve));
+        return entry.Studied switch
         {
-            Discipline = FailureLedger.Discipline, Subject = unit.Id, Quantity = "supplies", What = "supplies it may lose", Unit = "supplies", Kind = "supplies",
-            Demand = 1, Limit = limit, Reserve = limit is { } there ? reserve.Of(there) : null, Studied = studied,
-            Question = studied == Verdict.Unknown ? $"how many supplies has {unit.Model}? its back shows them" : null,
-            Advice = poor ? Pair : [],
-            Cautions = poor ? Mains : [],
-            Story = new SupplyPiecesStory(unit, reserve),
+            Verdict.Unknown => entry with { Question = $"how many supplies has {unit.Model}? its back shows them" },
+            Verdict.Short or Verdict.Tight => entry with { Advice = Pair, Cautions = Mains },
+            _ => entry,
         };
     }
 
     private static LedgerEntry Watts(SupplyLoss unit, Reserve reserve)
     {
-        var limit = unit.Supply!.OneLost?.Value.Value;
-        var studied = Judge.Of(unit.RunningWatts, limit, reserve);
-        return new()
+        var entry = new EntryDraft(FailureLedger.Discipline, unit.Id, "one-lost", "watts, one supply lost", "W", "supply lost")
+            .With(unit.RunningWatts, unit.Supply!.OneLost?.Value.Value, reserve, new SupplyWattsStory(unit, reserve));
+        return entry.Studied switch
         {
-            Discipline = FailureLedger.Discipline, Subject = unit.Id, Quantity = "one-lost", What = "watts, one supply lost", Unit = "W", Kind = "supply lost",
-            Demand = unit.RunningWatts, Limit = limit, Reserve = limit is { } there ? reserve.Of(there) : null, Studied = studied,
-            Question = studied != Verdict.Unknown ? null
-                : limit is null ? $"what does {unit.Model} leave for its ports with one supply lost? its data sheet says"
-                : $"what does {unit.Id} give its ports? see its watts",
-            Advice = studied is Verdict.Short or Verdict.Tight ? Less : [],
-            Story = new SupplyWattsStory(unit, reserve),
+            Verdict.Unknown => entry with { Question = entry.Limit is null ? $"what does {unit.Model} leave for its ports with one supply lost? its data sheet says" : $"what does {unit.Id} give its ports? see its watts" },
+            Verdict.Short or Verdict.Tight => entry with { Advice = Less },
+            _ => entry,
         };
     }
 }

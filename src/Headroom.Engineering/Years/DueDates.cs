@@ -59,9 +59,6 @@ internal static class DueDates
         var count = 1;
         while (After(installed, count * years) < on)
             count++;
-        return new(After(installed, count * years), of.Subject, of.What, $"every {every.Written} ({Origins.Of(every)}) from {Day(installed)} on", null) { EveryYears = years };
+        return new(After(installed, count * years), of.Subject, of.What, $"every {every.Written} ({Origins.Of(every)}) from {YearWords.Plain(installed)} on", null) { EveryYears = years };
     }
-
-    /// <summary>A day as it is written in files.</summary>
-    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -27,7 +27,7 @@ internal static class WarrantyDates
             return new(null, unit.Id, What, $"{warranty.Written} ({Origins.Of(warranty)})", $"when was {unit.Id} put in? write 'since' at it, or 'installed' in the policy");
         return new(
             DueDates.After(since, warranty), unit.Id, What,
-            $"{warranty.Written} ({Origins.Of(warranty)}) from {DueDates.Day(since)} on, {(unit.Standing.Since is null ? "when the site was handed over" : "when it was put in")}", null);
+            $"{warranty.Written} ({Origins.Of(warranty)}) from {YearWords.Plain(since)} on, {(unit.Standing.Since is null ? "when the site was handed over" : "when it was put in")}", null);
     }
 
     private static T? Find<T>(IReadOnlyDictionary<string, T> models, string? name)

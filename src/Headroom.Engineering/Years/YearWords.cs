@@ -59,7 +59,7 @@ public static class YearWords
 
     private static string Tight(YearsResult result) => result.FirstTight is { } first
         ? $"First tight, by {Day(first.On)}: {Told(first)}"
-        : "Nothing that is clear today becomes tight.";
+        : result.FirstShort is null ? "Nothing that is clear today becomes tight." : "What becomes short is not tight first.";
 
     private static string Told(Turn turn) => $"{Say(turn.Entry)} ({turn.Entry.Id}). Why: {Why(turn)}.";
 

@@ -25,7 +25,7 @@ internal sealed class AmendRows(Job job, SheetSlips slips, IReadOnlyList<string>
         var designs = edited.Name == Patching ? Designs(edited) : [];
         var known = edited.Name switch
         {
-            "drops" => JobTables.Drops(job, new ShownUnits(imperial: false)),
+            "drops" => JobTables.Drops(job, ShownUnits.Metric),
             "endpoints" => JobTables.Endpoints(job),
             _ => new BookTable(Patching, JobTables.Patching(new Design("", null, [], [], [], null, [], [], Domain.Findings.Place.None)).Columns, [.. designs.SelectMany(design => JobTables.Patching(design).Rows)]),
         };

@@ -63,7 +63,7 @@ public static class RoomPlan
         var plate = new Plate();
         var frame = RoomFrame.Of(size.Value, input.Units.IsImperial);
         var grid = Grid(input, space);
-        plate.Text(plate.Fit($"{space.Id}{(space.Kind is { } kind ? $", {kind}" : "")}", Marks.Title, SheetWidth), new(0.5, 9), Marks.Title);
+        plate.Text(plate.Fit($"{space.Id}{(space.Kind is { } kind && kind != space.Id ? $", {kind}" : "")}", Marks.Title, SheetWidth), new(0.5, 9), Marks.Title);
         RoomWalls.Draw(plate, input.Job, space, frame);
         var things = new RoomThings(plate, input, space, frame);
         things.Shapes();

@@ -18,9 +18,9 @@ internal interface IMoveBoard
 
     /// <summary>What is to be changed in the text of the job.</summary>
     /// <param name="on">The job as it is saved.</param>
-    /// <param name="things">The things, with what the fields are to say.</param>
+    /// <param name="things">The things as the job has them, and with what the fields are to say.</param>
     /// <param name="draft">What was moved before.</param>
-    MoveChanges Changes(MoveBase on, IReadOnlyList<MoveThing> things, Draft draft);
+    MoveChanges Changes(MoveBase on, (IReadOnlyList<MoveThing> Saved, IReadOnlyList<MoveThing> Now) things, Draft draft);
 
     /// <summary>Values that fields may take, by the name of the list.</summary>
     /// <param name="studied">What is drawn.</param>

@@ -21,7 +21,7 @@ internal sealed class MoveWork(JobShelf shelf, JobSaving saving, IMoveBoard boar
         var saved = board.Things(on);
         var before = saved.Select(thing => thing.With(draft.Now)).ToList();
         var things = before.Select(thing => thing.With(typed)).ToList();
-        var made = board.Changes(on, things, draft);
+        var made = board.Changes(on, (saved, things), draft);
         var edit = made.Slips.Count > 0 ? null : JobFieldEditor.Put(on.Open.Text.Text, [.. made.Changes.Select(change => change.Change)]);
         var read = edit?.Text is { } text ? shelf.Read(on.Open.Text.With(text)) : null;
         var errors = (read?.Findings ?? edit?.Findings ?? []).Where(finding => finding.Severity == Severity.Error).ToList();

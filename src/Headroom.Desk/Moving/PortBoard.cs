@@ -41,13 +41,13 @@ internal sealed class PortBoard : IMoveBoard
     }
 
     /// <inheritdoc/>
-    public MoveChanges Changes(MoveBase on, IReadOnlyList<MoveThing> things, Draft draft)
+    public MoveChanges Changes(MoveBase on, (IReadOnlyList<MoveThing> Saved, IReadOnlyList<MoveThing> Now) things, Draft draft)
     {
-        var saved = Things(on).ToDictionary(thing => thing.Key, thing => thing.Fields[0].Value);
-        var slips = Taken(things, saved, draft);
+        var saved = things.Saved.ToDictionary(thing => thing.Key, thing => thing.Fields[0].Value);
+        var slips = Taken(things.Now, saved, draft);
         var changes = new List<(string, FieldChange)>();
         var elsewhere = on.Studied.Job.Designs.First(design => design.Id == on.Studied.Id).Like is { } like ? Study.DesignOf(on.Studied.Job, like)?.Patch.Select(cord => cord.What).ToHashSet() ?? [] : [];
-        var moved = things.Where(thing => !slips.ContainsKey(thing.Key) && thing.Fields[0].Value.Trim() != saved[thing.Key]).ToList();
+        var moved = things.Now.Where(thing => !slips.ContainsKey(thing.Key) && thing.Fields[0].Value.Trim() != saved[thing.Key]).ToList();
         var cords = new Dictionary<string, string?>();
         foreach (var thing in moved)
         {

@@ -28,15 +28,14 @@ internal sealed class RoomBoard(string space) : IMoveBoard
     public IReadOnlyList<MoveThing> Things(MoveBase on) => [.. Placed(on.Studied.Job, on.Studied).Select(placed => Thing(on, placed))];
 
     /// <inheritdoc/>
-    public MoveChanges Changes(MoveBase on, IReadOnlyList<MoveThing> things, Draft draft)
+    public MoveChanges Changes(MoveBase on, (IReadOnlyList<MoveThing> Saved, IReadOnlyList<MoveThing> Now) things, Draft draft)
     {
-        var saved = Things(on).ToDictionary(thing => thing.Key);
         var slips = new Dictionary<string, MoveSlip>();
         var changes = new List<(string, FieldChange)>();
-        foreach (var (thing, placed) in things.Zip(Placed(on.Studied.Job, on.Studied)))
+        foreach (var (thing, saved, placed) in things.Now.Zip(things.Saved, Placed(on.Studied.Job, on.Studied)))
         {
             var sides = thing.Fields.Select(field => field.Value.Trim()).ToList();
-            if (sides.SequenceEqual(saved[thing.Key].Fields.Select(field => field.Value)))
+            if (sides.SequenceEqual(saved.Fields.Select(field => field.Value)))
                 continue;
             if (sides.Exists(side => side.Length == 0) && sides.Exists(side => side.Length > 0))
             {
